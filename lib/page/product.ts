@@ -1,0 +1,43 @@
+import type { Slot } from "../words/slot.ts";
+
+/** A price as the page states it. `currency` is an ISO 4217 code; null where the page does not say. */
+export interface Price {
+  readonly amount: number;
+  readonly currency: string | null;
+}
+
+/** `main`: the product a product page is about; `tile`: one of several on offer. */
+export type ProductRole = "main" | "tile";
+
+/** What a page is: one product, a listing, or neither. */
+export type PageKind = "product" | "listing" | "none";
+
+/** A product as found in a document, with the elements it is drawn by. */
+export interface FoundProduct {
+  readonly role: ProductRole;
+  /** Same product, same key, on every visit: its link, else its picture, else its title. At most 512 characters. */
+  readonly key: string;
+  /** Plain text, white space folded, at most 300 characters. */
+  readonly title: string;
+  readonly price: Price | null;
+  /** Absolute http(s) address, or null. */
+  readonly link: string | null;
+  /** Picture addresses, best first, absolute http(s) or data:image; never empty unless `image` is an element with a picture. */
+  readonly images: readonly string[];
+  readonly slot: Slot | null;
+  /** The words that may name the colour: structured `color`, the chosen variant, the title. Raw text. */
+  readonly colorText: string;
+  /** The element that shows the picture (img, or an element with a background picture); null while there is none. */
+  readonly image: Element | null;
+  /** The smallest element that holds the whole product. */
+  readonly root: Element;
+  /** Which evidence found it, strongest first. */
+  readonly evidence: readonly ("structured" | "markup" | "layout")[];
+}
+
+/** Everything found in a document, and what was turned down with the reason. */
+export interface FoundPage {
+  readonly kind: PageKind;
+  readonly products: readonly FoundProduct[];
+  readonly rejected: readonly { readonly what: string; readonly why: string }[];
+}

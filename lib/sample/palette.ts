@@ -1,0 +1,28 @@
+import type { Oklab } from "../color/oklab.ts";
+
+/** A metal is never read from pixels: only a person or the words on the page say so. */
+export const FINISHES = ["gold", "silver", "copper"] as const;
+export type Finish = (typeof FINISHES)[number];
+
+/** One colour of a piece. `share`: of the visible cloth, 0–1. */
+export interface Swatch {
+  readonly oklab: Oklab;
+  readonly share: number;
+  readonly finish?: Finish;
+}
+
+/** What an answer rests on; several may agree. */
+export const EVIDENCE = ["pixels", "words", "slot", "photos", "person"] as const;
+export type Evidence = (typeof EVIDENCE)[number];
+
+/**
+ * The colours of one piece: up to six swatches, largest share first, shares summing to 1.
+ * No swatch at all means that nothing could be read, and `reason` says why in a short sentence.
+ */
+export interface Palette {
+  readonly swatches: readonly Swatch[];
+  /** Probability-like, 0–1: how sure the sampler is that the first swatch is the cloth. */
+  readonly confidence: number;
+  readonly evidence: readonly Evidence[];
+  readonly reason?: string;
+}

@@ -1,0 +1,27 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+
+/** `unit`: pure and happy-dom tests, one process. `browser`: real Chromium and Firefox, one file at a time. */
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        root,
+        test: { name: "unit", include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"], isolate: false },
+      },
+      {
+        root,
+        test: {
+          name: "browser",
+          include: ["tests/**/*.browser.ts"],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 180_000,
+        },
+      },
+    ],
+  },
+});

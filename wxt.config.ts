@@ -1,0 +1,27 @@
+import { defineConfig } from "wxt";
+
+/** Node builds with WXT; auto-imports are off so that a file names what it uses. */
+export default defineConfig({
+  imports: false,
+  manifestVersion: 3,
+  outDir: ".output",
+  manifest: ({ browser }) => ({
+    name: "Hueward",
+    description:
+      "Shop against your own palette: see on any store page what a colour matches, completes or repeats in your closet.",
+    permissions: ["activeTab", "contextMenus", "scripting", "storage", "unlimitedStorage"],
+    optional_host_permissions: ["*://*/*"],
+    ...(browser === "firefox"
+      ? {
+          browser_specific_settings: {
+            gecko: {
+              id: "hueward@hueward.invalid",
+              strict_min_version: "142.0",
+              data_collection_permissions: { required: ["none"] },
+            },
+            gecko_android: { strict_min_version: "142.0" },
+          },
+        }
+      : { minimum_chrome_version: "148", message_serialization: "structured_clone" }),
+  }),
+});
