@@ -1,0 +1,30 @@
+import type { ColorTerm } from "../words/color-term.ts";
+import { chromaOf, finite } from "./convert.ts";
+import { ISCC_NAMES } from "./data/iscc-names.ts";
+import { termOfIscc } from "./iscc-terms.ts";
+import { labFromOklab } from "./lab.ts";
+import { nearestName, readNames } from "./name-table.ts";
+import { isNeutral } from "./neutral.ts";
+import type { Oklab } from "./oklab.ts";
+import { TERM_ANCHORS } from "./term-anchors.ts";
+import { BLACK_BELOW, WHITE_ABOVE } from "./thresholds.ts";
+
+const ISCC = readNames(ISCC_NAMES).map((entry) => ({ ...entry, term: termOfIscc(entry.name) }));
+
+const TERMS = [...ISCC, ...TERM_ANCHORS];
+
+/** The ISCC-NBS name of the nearest centroid, in British spelling. @throws ColorError when a part is not finite. */
+export function isccName(c: Oklab): string {
+  return nearestName(ISCC, labFromOklab(finite(c))).name;
+}
+
+/**
+ * One plain word for a colour: "red", "navy", "beige". A neutral is black, grey or white by its lightness alone; never a
+ * metal, which no picture can tell. @throws ColorError when a part is not finite.
+ */
+export function everydayTerm(c: Oklab): ColorTerm {
+  const lightness = finite(c)[0];
+  if (!isNeutral(lightness, chromaOf(c))) return nearestName(TERMS, labFromOklab(c)).term;
+  if (lightness < BLACK_BELOW) return "black";
+  return lightness > WHITE_ABOVE ? "white" : "grey";
+}

@@ -1,0 +1,47 @@
+import type { ColorTerm } from "../words/color-term.ts";
+import { readNames } from "./name-table.ts";
+
+/** The strongest colours of screens, by the word of the XKCD colour survey (R. Munroe, 2010; CC0) or of CSS Color 4. */
+const SCREEN: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
+  red: ["e50000", "ff000d"],
+  orange: ["f97306"],
+  yellow: ["ffff14"],
+  green: ["15b01a", "01ff07", "aaff32", "008000"],
+  turquoise: ["00ffff", "06c2ac", "40e0d0"],
+  blue: ["0343df", "0203e2"],
+  navy: ["000080"],
+  purple: ["7e1e9c", "800080"],
+  fuchsia: ["ed0dd9", "c20078", "ff028d"],
+  burgundy: ["800000"],
+};
+
+/**
+ * Fabrics that have a name of their own: P. Centore, JAIC 25:24–54, 2020, Table 1 (aqua as turquoise, lilac as lavender,
+ * magenta as fuchsia, rose as pink, sand as beige, tan as camel, wine as burgundy, gold as mustard).
+ */
+const FABRIC: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
+  beige: ["b09076", "b4967b"],
+  burgundy: ["6e373d"],
+  camel: ["9d775a"],
+  coral: ["cf756b"],
+  fuchsia: ["a03f6f", "873064"],
+  lavender: ["927c9c", "9d809c"],
+  mustard: ["c79549"],
+  navy: ["2e314b"],
+  peach: ["dea07f"],
+  pink: ["b3616e"],
+  purple: ["734e78"],
+  rust: ["944736"],
+  teal: ["075763"],
+  turquoise: ["70a2a0", "33939f"],
+};
+
+/** Colours that the ISCC-NBS centroids, which are of surfaces and name no fabrics, leave open. */
+export const TERM_ANCHORS = [SCREEN, FABRIC].flatMap((source) =>
+  Object.entries(source).flatMap(([term, colors]) =>
+    readNames(colors.map((hex) => `${hex} ${term}`).join("|")).map((entry) => ({
+      ...entry,
+      term: term as ColorTerm,
+    })),
+  ),
+);
