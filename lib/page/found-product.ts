@@ -1,0 +1,88 @@
+import { readSlot } from "../words/read-slot.ts";
+import { nameOf } from "./ancestors.ts";
+import type { Context } from "./context.ts";
+import { linkIn, linkUrl } from "./link.ts";
+import { pictureUrl, pictureUrls } from "./picture-urls.ts";
+import { lowestPrice } from "./price.ts";
+import type { PriceLeaf } from "./price-leaf.ts";
+import type { FoundProduct, ProductRole } from "./product.ts";
+import { productKey } from "./product-key.ts";
+import type { Described } from "./structured.ts";
+import { titleIn } from "./title.ts";
+
+/** Picture addresses kept for one product. */
+const MOST_IMAGES = 12;
+
+const PRODUCT_NAME = /product|produkt|produit|prodott|(^|[\s_-])item([\s_-]|$)/i;
+
+/** What is known of a product before it is put together. */
+export interface Draft {
+  readonly role: ProductRole;
+  readonly root: Element;
+  /** Pictures inside, in document order. */
+  readonly pictures: readonly Element[];
+  readonly prices: readonly PriceLeaf[];
+  readonly title?: string;
+  readonly link?: string;
+  readonly described?: Described | undefined;
+  readonly chosen?: string;
+}
+
+/** Puts the picture that shows first: displayed, not see-through, not a stand-in; a back picture comes after the front. */
+function byFront(
+  pictures: readonly Element[],
+  context: Context,
+): { picture: Element; urls: readonly string[] }[] {
+  const view = context.doc.defaultView;
+  const ranked = pictures.slice(0, MOST_IMAGES).map((picture) => {
+    const urls = pictureUrls(picture);
+    const alone = pictures.length === 1;
+    const hidden = !alone && context.furniture.isHidden(picture);
+    const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
+    return { picture, urls, rank: Number(urls.length === 0) * 4 + Number(hidden) * 2 + Number(clear) };
+  });
+  return ranked.sort((a, b) => a.rank - b.rank);
+}
+
+/** Puts a product together from its elements and what the page's data says; null without a title or a picture. */
+export function foundProduct(draft: Draft, context: Context): FoundProduct | null {
+  const { root, role, prices } = draft;
+  const { language, subject } = context;
+  const ranked = byFront(draft.pictures, context);
+  const image = ranked[0]?.picture ?? null;
+  const anchor = draft.link ? null : linkIn(root, image);
+  const link = draft.link ? (URL.parse(draft.link, root.baseURI)?.href ?? null) : anchor && linkUrl(anchor);
+  const title = draft.title || titleIn(root, image, anchor, prices);
+  const described = draft.described ?? context.describedAs(link, title);
+  const told = (described?.images ?? []).flatMap((address) => pictureUrl(address, root.baseURI) ?? []);
+  const images = [
+    ...new Set([...ranked.flatMap(({ urls }, i) => (i === 0 ? urls : urls.slice(0, 1))), ...told]),
+  ].slice(0, MOST_IMAGES);
+  if (title.length < 2 || (!image && images.length === 0)) return null;
+  const path = link
+    ?.replace(/[?#].*/, "")
+    .split("/")
+    .at(-1)
+    ?.replaceAll("-", " ");
+  const named = PRODUCT_NAME.test(`${nameOf(root)} ${root.localName} ${root.parentElement?.className}`);
+  return {
+    role,
+    key: productKey(link, images, title),
+    title,
+    price: lowestPrice(prices.flatMap((price) => price.amounts)) ?? described?.price ?? null,
+    link,
+    images,
+    slot: [title, described?.category, path, subject].reduce<FoundProduct["slot"]>(
+      (slot, text) => slot ?? (text ? readSlot(text, language) : null),
+      null,
+    ),
+    colorText: [described?.color, draft.chosen, title].filter(Boolean).join("\n"),
+    image,
+    root,
+    evidence: [
+      ...(described ? (["structured"] as const) : []),
+      ...(named ? (["markup"] as const) : []),
+      "layout",
+    ],
+  };
+}

@@ -1,0 +1,79 @@
+/** Widest rendition worth having, and the narrowest that is enough, in pixels: a sample is 96 pixels a side. */
+const ENOUGH = 300;
+
+/** Renditions of one picture that are kept. */
+const MOST_RENDITIONS = 2;
+
+/** Data pictures shorter than this are stand-ins: a blur, a single pixel, an empty drawing. */
+const SHORTEST_DATA = 3000;
+
+const STAND_IN =
+  /[/_.-](?:placeholder|blank|spacer|transparent|loader|loading|pixel|1x1|no-?image|lazy)[\w-]*\.(?:gif|png|svg|jpe?g|webp)/i;
+const PICTURE_FILE = /\.(?:jpe?g|png|webp|avif|gif)(?:[?#@]|$)/i;
+const SOURCE_NAME = /src|image|img|lazy|original|bg|background|photo/i;
+
+const isStandIn = (url: string): boolean =>
+  url.startsWith("data:")
+    ? url.length < SHORTEST_DATA || url.startsWith("data:image/svg")
+    : STAND_IN.test(url);
+
+/** Absolute http(s) or data:image address, or null. */
+export function pictureUrl(written: string, base: string): string | null {
+  const text = written.trim();
+  if (!text || text.includes("{") || text.length > 100_000) return null;
+  const url = URL.parse(text, base);
+  return url && /^(https?:|data:image\/)/i.test(url.href) ? url.href : null;
+}
+
+/** Addresses of a `srcset`, the smallest sufficient first; a mangled one gives what can be read. */
+function fromSrcset(srcset: string): readonly string[] {
+  const wide: { url: string; width: number }[] = [];
+  for (const [, url = "", size = "", unit] of srcset
+    .slice(0, 8000)
+    .matchAll(/([^\s,]\S*[^\s,])(?:\s+([\d.]+)([wx]))?/g)) {
+    const width = Number(size || 1) * (unit === "w" ? 1 : ENOUGH);
+    wide.push({ url, width: width < ENOUGH ? 1e5 - width : width });
+  }
+  return wide
+    .sort((a, b) => a.width - b.width)
+    .slice(0, MOST_RENDITIONS)
+    .map(({ url }) => url);
+}
+
+const backgroundOf = (style: string): readonly string[] =>
+  [...style.matchAll(/url\(\s*(["']?)(.*?)\1\s*\)/g)].map((match) => match[2] ?? "");
+
+/** What the attributes of one element say, in the order of trust. */
+function written(element: Element): readonly string[] {
+  const later: string[] = [];
+  const value = (name: string) => element.getAttribute(name) ?? "";
+  for (const { name, value: text } of element.attributes) {
+    if (!name.startsWith("data-") || !SOURCE_NAME.test(name) || text.length > 8000) continue;
+    if (/srcset/.test(name)) later.push(...fromSrcset(text));
+    else if (PICTURE_FILE.test(text) || /src|original/.test(name)) later.push(text);
+  }
+  return [value("src"), ...later, ...fromSrcset(value("srcset")), ...backgroundOf(value("style"))];
+}
+
+/**
+ * Addresses of the picture that an element shows, best first: what is shown now, then what it will show, then other
+ * renditions. Stand-ins are left out; a small data picture stays where there is nothing else.
+ */
+export function pictureUrls(element: Element): readonly string[] {
+  const found: string[] = "currentSrc" in element ? [String(element.currentSrc)] : [];
+  found.push(...written(element));
+  const picture = element.closest("picture");
+  for (const source of picture?.querySelectorAll("source") ?? []) found.push(...written(source));
+  const spare = (picture ?? element).parentElement
+    ?.querySelector(":scope>noscript")
+    ?.textContent?.slice(0, 8000);
+  for (const match of spare?.matchAll(/\bsrc=["']?([^"'\s>]+)/g) ?? [])
+    found.push((match[1] ?? "").replaceAll("&amp;", "&"));
+  if (found.every((address) => !address)) {
+    const style = element.ownerDocument.defaultView?.getComputedStyle(element).backgroundImage ?? "";
+    found.push(...backgroundOf(style));
+  }
+  const urls = [...new Set(found)].flatMap((url) => pictureUrl(url, element.baseURI) ?? []);
+  const real = urls.filter((url) => !isStandIn(url));
+  return real.length > 0 ? real : urls.filter((url) => /^data:image\/(?!svg|gif)/.test(url));
+}

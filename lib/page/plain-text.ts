@@ -1,0 +1,31 @@
+/** Longest title kept, in characters; a page may send a megabyte. */
+const LONGEST_TITLE = 300;
+
+const NAMED: Readonly<Record<string, string>> = {
+  amp: "&",
+  quot: '"',
+  apos: "'",
+  lt: "<",
+  gt: ">",
+  nbsp: " ",
+};
+
+/** Entities that a store wrote into data that is not HTML. Unknown ones stay as they are. */
+export const decodeEntities = (text: string): string =>
+  text.replace(/&(?:#(\d{1,7})|#x([\da-f]{1,6})|(\w{2,6}));/gi, (whole, decimal, hex, name) => {
+    if (name) return NAMED[name.toLowerCase()] ?? whole;
+    const code = decimal ? Number(decimal) : Number.parseInt(hex, 16);
+    return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : whole;
+  });
+
+/** White space folded, entities decoded, at most 300 characters; "" for anything that is not text. */
+export const plainText = (value: unknown): string =>
+  typeof value === "string"
+    ? decodeEntities(value.slice(0, 2 * LONGEST_TITLE))
+        .replace(/\s+/g, " ")
+        .trim()
+        .slice(0, LONGEST_TITLE)
+    : "";
+
+/** For comparing names: letters and digits only, lower case. */
+export const nameKey = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");

@@ -1,0 +1,98 @@
+import { nameKey, plainText } from "./plain-text.ts";
+import type { PriceLeaf } from "./price-leaf.ts";
+
+/** Texts looked at in one product, and levels above each: a tile has about ten and five. */
+const MOST_TEXTS = 60;
+const LEVELS = 7;
+
+const TITLE_NAME = /title|name|heading|caption/i;
+const OTHER_NAME =
+  /brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|desc|excerpt|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
+const ACTION =
+  /^(add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save)\b.{0,18}$/i;
+
+interface Guess {
+  readonly text: string;
+  readonly score: number;
+}
+
+/** What class names and properties say of a text, remembered by their wording: tiles repeat them. */
+const remembered = new Map<string, number>();
+const MOST_REMEMBERED = 2000;
+
+/** 1: a name, -1: something else, 0: not told. */
+function toldBy(element: Element): number {
+  const wording = `${element.getAttribute("class") ?? ""} ${element.getAttribute("itemprop") ?? ""}`;
+  let told = remembered.get(wording);
+  if (told === undefined) {
+    told = OTHER_NAME.test(wording) ? -1 : TITLE_NAME.test(wording) ? 1 : 0;
+    if (remembered.size > MOST_REMEMBERED) remembered.clear();
+    remembered.set(wording, told);
+  }
+  return told;
+}
+
+/** How much one text looks like the name of a product; higher is likelier. `alt`: what the picture is called. */
+function weigh(written: string, holder: Element, root: Element, alt: string): Guess {
+  let text = plainText(written);
+  let score = ACTION.test(text) ? -5 : 0;
+  let named = false;
+  for (
+    let up: Element | null = holder, level = 0;
+    up && up !== root && level < LEVELS;
+    up = up.parentElement, level++
+  ) {
+    if (/^(BUTTON|LABEL)$/.test(up.tagName)) score -= 6;
+    if (up.tagName === "A") score += 1;
+    if (named) continue;
+    const told = toldBy(up);
+    const heading = /^H[1-6]$/.test(up.tagName);
+    if (told < 0) score -= 4;
+    else if (heading || told > 0) {
+      named = true;
+      score += heading ? 4 : 3;
+      const whole = plainText(up.textContent);
+      if (whole.length < 160) text = whole;
+    }
+  }
+  const key = nameKey(text);
+  if (key.length < 3) score -= 4;
+  if (text.length > 120) score -= 3;
+  if (key.length > 2 && alt && (alt.includes(key) || key.includes(alt))) score += 3;
+  return { text, score: score + Math.min(key.length, 24) / 24 };
+}
+
+/**
+ * The name of the product in `root`: what is marked as a heading or a name, else what its picture or link is called,
+ * else its most telling text. "" where there is none. `prices` are texts that are no names.
+ */
+export function titleIn(
+  root: Element,
+  image: Element | null,
+  link: Element | null,
+  prices: readonly PriceLeaf[],
+): string {
+  const alt = plainText(image?.getAttribute("alt"));
+  const altKey = nameKey(alt);
+  const walker = root.ownerDocument.createTreeWalker(root, 4);
+  let best: Guess = { text: "", score: -1 };
+  for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
+    const parent = node.parentElement;
+    const written = node.nodeValue ?? "";
+    if (!parent || !/\p{L}/u.test(written)) continue;
+    if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
+    const part = written.trim();
+    if (prices.some(({ element, text }) => text.includes(part) && element.contains(parent))) continue;
+    n++;
+    const guess = weigh(written, parent, root, altKey);
+    if (guess.score > best.score) best = guess;
+  }
+  if (best.text) return best.text;
+  const said = [
+    link?.getAttribute("title"),
+    link?.getAttribute("aria-label"),
+    root.getAttribute("aria-label"),
+    alt,
+  ];
+  return said.map(plainText).find((text) => text.length > 2) ?? "";
+}

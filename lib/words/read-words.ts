@@ -1,0 +1,2 @@
+export { readColorTerms } from "./read-color-terms.ts";
+export { readSlot } from "./read-slot.ts";

@@ -1,0 +1,35 @@
+import type { PageKind, ProductRole } from "../../../lib/page/product.ts";
+
+/** What a person sees on one invented page: the products on offer, and nothing else. */
+export interface ExpectedProduct {
+  readonly title: string;
+  /** Amount and currency; null: none shown or told. */
+  readonly price: readonly [amount: number, currency: string | null] | null;
+  /** A part of the address of the picture that shows. */
+  readonly picture: string;
+  readonly role?: ProductRole;
+}
+
+export interface PageCase {
+  /** What real pages do, in a few words. */
+  readonly name: string;
+  readonly lang?: string;
+  readonly url?: string;
+  readonly head?: string;
+  readonly body: string;
+  readonly kind: PageKind;
+  readonly products: readonly ExpectedProduct[];
+  /** True where only a real browser knows: style sheets, boxes. */
+  readonly layout?: boolean;
+}
+
+/** The page as its store sends it. */
+export const htmlOf = ({ lang = "en", head = "", body }: PageCase): string =>
+  `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>Tallow &amp; Finch</title>${head}</head><body>${body}</body></html>`;
+
+/** Expected products from a short table: "Title | amount | currency | picture". */
+export const expected = (...rows: readonly string[]): readonly ExpectedProduct[] =>
+  rows.map((row) => {
+    const [title = "", amount = "", currency = "", picture = ""] = row.split("|").map((cell) => cell.trim());
+    return { title, price: amount ? [Number(amount), currency || null] : null, picture };
+  });

@@ -1,0 +1,21 @@
+import { Window } from "happy-dom";
+import type { FoundPage } from "../../lib/page/product.ts";
+import { readPage } from "../../lib/page/read-page.ts";
+import { htmlOf, type PageCase } from "./cases/page-case.ts";
+
+/** Runs a generator to its end. */
+export function finish<T>(work: Generator<undefined, T, undefined>): T {
+  for (;;) {
+    const step = work.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** A document without layout, as a page of the invented store. */
+export function documentOf(page: PageCase): Document {
+  const window = new Window({ url: page.url ?? "http://shop.localhost/list" });
+  window.document.write(htmlOf(page));
+  return window.document as unknown as Document;
+}
+
+export const readCase = (page: PageCase): FoundPage => finish(readPage(documentOf(page)));
