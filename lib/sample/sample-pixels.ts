@@ -1,0 +1,73 @@
+import { readColorTerms } from "../words/read-words.ts";
+import type { Slot } from "../words/slot.ts";
+import { chooseSwatches } from "./choose-swatches.ts";
+import { aOf, bOf, fillBins, lightnessOf } from "./color-bins.ts";
+import { findShades, shadeHistograms } from "./find-shades.ts";
+import type { Evidence, Palette } from "./palette.ts";
+import { readPicture } from "./picture.ts";
+import { isFigure, placeOfSlot } from "./slot-place.ts";
+import { bestFit } from "./term-region.ts";
+import { cloth, clothHistograms, weighCloth } from "./weigh-cloth.ts";
+
+/** What the page says beside the picture. `text`: title and colour words, in any language. */
+export interface SampleHints {
+  readonly slot: Slot | null;
+  readonly text: string;
+}
+
+/** Pixels. A picture with a shorter side shows no cloth that could be told from its border. */
+const SHORTEST_SIDE = 8;
+/** Share of the picture. Less opaque or less cloth than this is nothing to read. */
+const LEAST_CLOTH = 0.005;
+/** Log odds that a pixel gains when the page names its colour: one can be found by words, not invented. */
+const WORD_ODDS = 1.2;
+
+const histograms = [...clothHistograms, ...shadeHistograms];
+
+/**
+ * The colours of the piece in a picture. Same pixels, same answer.
+ * @param data RGBA, four bytes a pixel, row by row.
+ * @throws RangeError when the sizes are no whole numbers from 0 or do not fit the data.
+ */
+export function samplePixels(
+  data: Uint8ClampedArray,
+  width: number,
+  height: number,
+  hints: SampleHints = { slot: null, text: "" },
+): Palette {
+  if (!Number.isInteger(width) || !Number.isInteger(height) || width < 0 || height < 0) {
+    throw new RangeError(`A picture cannot be ${width} × ${height} pixels.`);
+  }
+  if (data.length !== width * height * 4) {
+    throw new RangeError(`${width} × ${height} pixels need ${width * height * 4} bytes, not ${data.length}.`);
+  }
+  if (!data.length) return unread("The picture is empty.");
+  if (Math.min(width, height) < SHORTEST_SIDE) return unread("The picture is too small to read.");
+  const picture = readPicture(data, width, height);
+  if (picture.opaque < LEAST_CLOTH * picture.count) return unread("The picture is transparent.");
+  const terms = readColorTerms(hints.text);
+  fillBins(picture, histograms);
+  const wordOdds = (k: number): number =>
+    WORD_ODDS * bestFit(terms, lightnessOf(k) / 100, aOf(k) / 100, bOf(k) / 100);
+  weighCloth(picture, terms.length ? wordOdds : null);
+  const figure = isFigure(picture, cloth);
+  const shades = findShades(picture, cloth, placeOfSlot(picture, figure ? hints.slot : null));
+  const chosen = chooseSwatches(picture, cloth, shades, { figure, slot: hints.slot, terms });
+  const mass = chosen.shades.reduce((sum, shade) => sum + shade.mass, 0);
+  if (mass < LEAST_CLOTH * picture.count) return unread("Nothing stands out from the background.");
+  const evidence: Evidence[] = ["pixels"];
+  if (chosen.said > 0.5) evidence.push("words");
+  if (hints.slot) evidence.push("slot");
+  return {
+    swatches: chosen.shades.map(({ l, a, b, mass: own }) => ({
+      oklab: [l / 100, a / 100, b / 100],
+      share: own / mass,
+    })),
+    confidence: 0.5,
+    evidence,
+  };
+}
+
+function unread(reason: string): Palette {
+  return { swatches: [], confidence: 0, evidence: [], reason };
+}

@@ -1,0 +1,38 @@
+import { GRID_SIDE, type Picture } from "./picture.ts";
+
+/** First and last pixel of a set in each row and each column. */
+export interface Span {
+  readonly left: Int16Array;
+  readonly right: Int16Array;
+  readonly top: Int16Array;
+  readonly bottom: Int16Array;
+}
+
+const side = () => new Int16Array(GRID_SIDE);
+const span: Span = { left: side(), right: side(), top: side(), bottom: side() };
+
+/** Span of the pixels that `has` picks; one at a time: the next call writes over it. */
+export function spanOf({ width, height }: Picture, has: (i: number) => boolean): Span {
+  const { left, right, top, bottom } = span;
+  left.fill(GRID_SIDE);
+  top.fill(GRID_SIDE);
+  right.fill(-1);
+  bottom.fill(-1);
+  for (let y = 0, i = 0; y < height; y++) {
+    for (let x = 0; x < width; x++, i++) {
+      if (!has(i)) continue;
+      if (right[y] === -1) left[y] = x;
+      right[y] = x;
+      if (bottom[x] === -1) top[x] = y;
+      bottom[x] = y;
+    }
+  }
+  return span;
+}
+
+/** Whether the set has pixels on all four sides of a pixel, or there. */
+export function isAmong({ left, right, top, bottom }: Span, x: number, y: number): boolean {
+  return (
+    x >= (left[y] as number) && x <= (right[y] as number) && y >= (top[x] as number) && y <= (bottom[x] as number)
+  );
+}
