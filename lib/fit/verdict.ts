@@ -54,6 +54,8 @@ export interface Verdict {
     | "nothing"
     | "empty-closet"
     | "unreadable";
+  /** How many duplicates, sets, looks or pieces the headline speaks of; 0 where there is nothing to count. */
+  readonly count: number;
   readonly duplicates: readonly Duplicate[];
   /** Best first; pieces with no named relation are left out. */
   readonly pieces: readonly PieceFit[];
