@@ -1,0 +1,37 @@
+/** A picture's place in the element its badge hangs on, in CSS pixels. */
+export interface Place {
+  readonly left: number;
+  readonly bottom: number;
+  readonly width: number;
+}
+
+/**
+ * The element inside a product that moves, clips and hides with its picture and that a host can hang on without the
+ * page's layout noticing; null where the product has no positioned element.
+ */
+export function hangerOf(picture: HTMLElement, root: Element): HTMLElement | null {
+  let hanger: Element | null = picture instanceof HTMLImageElement ? picture.offsetParent : picture;
+  while (hanger instanceof HTMLElement && root.contains(hanger)) {
+    // Firefox gives no events to what is inside a button.
+    const button: HTMLElement | null = hanger.closest("button");
+    // A table cell is an offset parent without being positioned.
+    if (!button && getComputedStyle(hanger).position !== "static") return hanger;
+    hanger = (button ?? hanger).offsetParent;
+  }
+  return null;
+}
+
+/** Where the picture is in its hanger, by layout alone, so that hover effects do not count; null: on the whole page. */
+export function placeOf(picture: HTMLElement, hanger: HTMLElement | null): Place {
+  if (!hanger) {
+    const { left, bottom, width } = picture.getBoundingClientRect();
+    return { left: left + scrollX, bottom: bottom + scrollY, width };
+  }
+  let left = 0;
+  let bottom = picture.offsetHeight;
+  for (let at: Element | null = picture; at instanceof HTMLElement && at !== hanger; at = at.offsetParent) {
+    left += at.offsetLeft + (at === picture ? 0 : at.clientLeft);
+    bottom += at.offsetTop + (at === picture ? 0 : at.clientTop);
+  }
+  return { left, bottom, width: picture.offsetWidth };
+}

@@ -1,0 +1,54 @@
+import type { AskWorker } from "../link/messages.ts";
+import type { FoundProduct } from "../page/product.ts";
+import { PictureError, REASONS } from "../pixels/picture-error.ts";
+import type { PictureSource, ReadPicture } from "../pixels/picture-reader.ts";
+import type { Pixels } from "../pixels/pixels.ts";
+import { pixelsOfBlob } from "../pixels/pixels-of-blob.ts";
+import { pixelsOfImage } from "../pixels/pixels-of-image.ts";
+import type { Palette } from "../sample/palette.ts";
+import { samplePixels } from "../sample/sample-pixels.ts";
+import { breathe } from "./in-slices.ts";
+
+/** Characters of the page's words that count; longer texts name no colour of one product. */
+const TEXT_LENGTH = 2_000;
+
+/**
+ * The palette of a product from its picture and words: from the one it shows or, where that is a mere placeholder,
+ * from the best one the page names. Without any, an empty palette that says why.
+ */
+export async function readPalette(
+  product: FoundProduct,
+  source: PictureSource,
+  read: ReadPicture,
+  ask: AskWorker,
+): Promise<Palette> {
+  const { slot } = product;
+  const text = product.colorText.slice(0, TEXT_LENGTH);
+  const sample = async ({ data, width, height }: Pixels) => {
+    await breathe();
+    return samplePixels(data, width, height, { slot, text });
+  };
+  const readFrom = (from: PictureSource) =>
+    read(from, {
+      ofImage: (image) => sample(pixelsOfImage(image)),
+      ofFile: async (file) => sample(await pixelsOfBlob(file)),
+      elsewhere: (url) => ask("readPicture", { url, slot, text }),
+    });
+  const better = product.images.find((url) => url !== source.url);
+  try {
+    if (!source.url) throw new PictureError(REASONS.broken);
+    return await readFrom(source).catch((error) => {
+      if (!better || !isPlaceholder(error)) throw error;
+      return readFrom({ url: better, image: null });
+    });
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : REASONS.refused;
+    return { swatches: [], confidence: 0, evidence: [], reason };
+  }
+}
+
+function isPlaceholder(error: unknown): boolean {
+  return (
+    error instanceof PictureError && (error.message === REASONS.small || error.message === REASONS.broken)
+  );
+}

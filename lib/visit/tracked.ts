@@ -1,0 +1,42 @@
+import type { Badge } from "../badge/badge.ts";
+import type { Candidate } from "../fit/verdict.ts";
+import type { VerdictBrief } from "../link/messages.ts";
+import type { FoundProduct } from "../page/product.ts";
+import { type PictureSource, SMALLEST_PICTURE } from "../pixels/picture-reader.ts";
+import type { Palette } from "../sample/palette.ts";
+
+/** A product on the page and how far we have come with it. */
+export interface Tracked {
+  product: FoundProduct;
+  /** The picture it is known by now; a page that shows another one makes it unknown again. */
+  source: PictureSource;
+  palette: Palette | null;
+  brief: VerdictBrief | null;
+  /** Null until its picture comes near the screen. */
+  badge: Badge | null;
+}
+
+const NOTHING_YET: Palette = { swatches: [], confidence: 0, evidence: [] };
+
+/** The product as the comparison needs it. */
+export function candidateOf({ product: { key, title, slot }, palette }: Tracked): Candidate {
+  return { key, title, slot, palette: palette ?? NOTHING_YET };
+}
+
+/** The picture that a product shows now, else the best one the page names. */
+export function sourceOf({ image, images }: FoundProduct): PictureSource {
+  const shown = image instanceof HTMLImageElement ? image : null;
+  return { url: shown?.currentSrc || shown?.src || images[0] || "", image: shown };
+}
+
+/** True while the page shows a stand-in of its own for a picture it has yet to load. */
+export function isPlaceholder({ image, images }: FoundProduct): boolean {
+  if (!(image instanceof HTMLImageElement) || !image.complete) return false;
+  return image.naturalWidth < SMALLEST_PICTURE && images.some((url) => url !== image.currentSrc);
+}
+
+/** The element that a badge sits on. */
+export function pictureOf({ image, root }: FoundProduct): HTMLElement | null {
+  if (image instanceof HTMLElement) return image;
+  return root instanceof HTMLElement ? root : null;
+}

@@ -1,0 +1,119 @@
+import type { AskWorker, PageSummary } from "../link/messages.ts";
+import type { FoundPage, FoundProduct } from "../page/product.ts";
+import type { PictureSource } from "../pixels/picture-reader.ts";
+import type { Palette } from "../sample/palette.ts";
+import type { OpenCard } from "./card-subject.ts";
+import { followProducts } from "./follow-products.ts";
+import { inSlices } from "./in-slices.ts";
+import { summarise } from "./summarise.ts";
+import { pictureOf } from "./tracked.ts";
+import { watchPage } from "./watch-page.ts";
+
+/** Least time between two summaries, in milliseconds: a popup cannot show more. */
+const PUBLISH_EVERY = 200;
+
+/** What a visit of a page needs of the outside. */
+export interface VisitDeps {
+  readonly ask: AskWorker;
+  /** Sends the page at a glance, whenever it changed. */
+  readonly publish: (summary: PageSummary) => void;
+  readonly onClosetChange: (listener: () => void, signal: AbortSignal) => void;
+  readonly openCard: OpenCard;
+  /** Ends the visit; every trace leaves the page. */
+  readonly signal: AbortSignal;
+}
+
+/** How products and their colours are read. */
+export interface VisitReaders {
+  readonly readPage: (document: Document) => Generator<undefined, FoundPage, undefined>;
+  readonly readAdded: (
+    document: Document,
+    elements: readonly Element[],
+  ) => Generator<undefined, readonly FoundProduct[], undefined>;
+  readonly readPalette: (product: FoundProduct, source: PictureSource) => Promise<Palette>;
+}
+
+/** Finds the products of a page, shows a badge on each and keeps up with the page until the signal aborts. */
+export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<void> {
+  const { publish, onClosetChange, signal } = deps;
+  const started = performance.now();
+  const timings: { -readonly [T in keyof PageSummary["timings"]]: PageSummary["timings"][T] } = {
+    found: null,
+    firstBadge: null,
+    lastBadge: null,
+  };
+  let kind: FoundPage["kind"] = "none";
+  let finding = 0;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const tell = () => {
+    timer = undefined;
+    const state = finding ? "finding" : follower.busy() ? "reading" : "done";
+    publish(summarise({ url: document.URL, kind, state, timings }, follower.products()));
+  };
+  const changed = () => {
+    if (!signal.aborted) timer ??= setTimeout(tell, PUBLISH_EVERY);
+  };
+  const follower = followProducts({
+    ...deps,
+    readPalette: readers.readPalette,
+    changed,
+    compared: () => {
+      timings.lastBadge = performance.now() - started;
+      timings.firstBadge ??= timings.lastBadge;
+    },
+  });
+
+  const find = async <T>(work: Generator<undefined, T, undefined>, found: (result: T) => void) => {
+    finding += 1;
+    changed();
+    try {
+      found(await inSlices(work, signal));
+    } finally {
+      finding -= 1;
+      changed();
+    }
+  };
+  const take = (products: readonly FoundProduct[]) => {
+    follower.take(products);
+    for (const product of products) {
+      const picture = pictureOf(product);
+      if (picture) watchPicture(picture);
+    }
+  };
+  const findAll = () =>
+    find(readers.readPage(document), (page) => {
+      ({ kind } = page);
+      timings.found ??= performance.now() - started;
+      take(page.products);
+    });
+  const findIn = (elements: readonly Element[]) => find(readers.readAdded(document, elements), take);
+  /** The visit may end in the middle of a search; that is no failure. */
+  const quietly = (search: Promise<void>) =>
+    search.catch((error) => {
+      if (!signal.aborted) throw error;
+    });
+
+  signal.addEventListener("abort", () => clearTimeout(timer));
+  const watchPicture = watchPage(
+    document,
+    {
+      added(elements) {
+        follower.tidy();
+        if (elements.length) void quietly(findIn(elements));
+      },
+      repictured(pictures) {
+        const repictured = follower.of(pictures).map(({ product }) => product);
+        const main = repictured.some(({ role }) => role === "main");
+        const search = main ? findAll() : findIn(repictured.map(({ root }) => root));
+        // Where the search brought nothing new, the product is the same and only its picture is not.
+        const unchanged = () => follower.products().filter(({ product }) => repictured.includes(product));
+        void quietly(search.then(() => take(unchanged().map(({ product }) => product))));
+      },
+      moved: () => void quietly(findAll()),
+    },
+    signal,
+  );
+  onClosetChange(follower.compareAgain, signal);
+  await quietly(findAll());
+}

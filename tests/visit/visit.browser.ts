@@ -1,0 +1,172 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import type { Candidate } from "../../lib/fit/verdict.ts";
+import { bundle } from "../browser/bundle.ts";
+import { openBrowser } from "../browser/open-browser.ts";
+import { openServer, type PictureServer } from "../pixels/picture-server.ts";
+import { pngOf } from "../pixels/png-of.ts";
+import type * as VisitRoom from "./visit-room.ts";
+
+declare const Visit: typeof VisitRoom;
+
+/** A garment of one colour on a white ground. */
+const garment = (red: number, green: number, blue: number) =>
+  pngOf(200, 260, (x, y) =>
+    x > 50 && x < 150 && y > 40 && y < 220 ? [red, green, blue, 255] : [255, 255, 255, 255],
+  );
+const files: Record<string, Buffer> = { red: garment(178, 34, 52), blue: garment(20, 60, 160) };
+
+let browser: Browser;
+let store: PictureServer;
+let cdn: PictureServer;
+let code: string;
+let page: Page;
+
+const here = (name: string) => `http://shop.localhost:${store.port}/pictures/${name}`;
+const there = (name: string) => `http://cdn.localhost:${cdn.port}/${name}`;
+const tile = (name: string, address: string) => `
+  <li class="product"><a href="/p/${name}"><img alt="" width="200" height="260" src="${address}"><h3>Shirt ${name}</h3></a>
+  <span class="price">€ 20.00</span></li>`;
+const listing = (tiles: string) => `<!doctype html><html lang="en"><title>Shirts</title>
+  <style>ul{display:flex;flex-wrap:wrap;gap:20px}li{position:relative;width:200px;list-style:none}</style>
+  <h1>Shirts</h1><ul>${tiles}</ul>`;
+
+beforeAll(async () => {
+  code = await bundle(new URL("./visit-room.ts", import.meta.url).pathname, "Visit");
+  browser = await openBrowser();
+  store = await openServer((path, response) => {
+    const file = files[path.split("/").at(-1) ?? ""];
+    if (file) response.setHeader("content-type", "image/png").end(file);
+    else {
+      const open = ["red", "blue"].map((name) => tile(`open ${name}`, there(`open/${name}`)));
+      const tiles = [
+        tile("own", here("red")),
+        ...open,
+        tile("shut", there("shut/red")),
+        tile("far", here("none")),
+      ];
+      response.setHeader("content-type", "text/html; charset=utf-8").end(listing(tiles.join("")));
+    }
+  });
+  cdn = await openServer((path, response) => {
+    if (path.startsWith("/open")) response.setHeader("access-control-allow-origin", "*");
+    response.setHeader("content-type", "image/png").end(files[path.split("/").at(-1) ?? ""]);
+  });
+});
+afterAll(async () => {
+  await browser?.close();
+  await store?.close();
+  await cdn?.close();
+});
+
+beforeEach(async () => {
+  page = await browser.newPage({ viewport: { width: 1200, height: 700 } });
+  await page.addInitScript(() => {
+    const attach = Element.prototype.attachShadow;
+    Element.prototype.attachShadow = function (init) {
+      return attach.call(this, { ...init, mode: "open" });
+    };
+  });
+  await page.goto(`http://shop.localhost:${store.port}/`);
+  await page.evaluate(`${code};globalThis.Visit = Visit;0`);
+  return () => page.close();
+});
+
+const badge = (words: string) => page.locator("hueward-view >> .words").filter({ hasText: words });
+const requests = (name: string) =>
+  page.evaluate(
+    (wanted) => Visit.asked.filter((call) => call.name === wanted).map(({ request }) => request),
+    name,
+  );
+const judged = async () => {
+  const all = (await requests("judge")) as { candidates: Candidate[] }[];
+  return new Map(
+    all.flatMap(({ candidates }) => candidates).map((candidate) => [candidate.title, candidate]),
+  );
+};
+
+describe("a visit of a real page", () => {
+  it("reads every picture by the way that is open, and says why where none is", async () => {
+    for (const name of ["own", "open red", "open blue", "shut"])
+      await badge(`Shirt ${name}: pixels`).waitFor();
+    await badge("Shirt far: The picture did not load.").waitFor();
+    const found = await judged();
+    for (const name of ["own", "open red"]) {
+      const [L, a, b] = found.get(`Shirt ${name}`)?.palette.swatches[0]?.oklab ?? [0, 0, 0];
+      // OKLab of rgb(178, 34, 52), computed with Ottosson's published matrices (2020).
+      expect(L).toBeCloseTo(0.497, 1);
+      expect(a).toBeCloseTo(0.169, 1);
+      expect(b).toBeCloseTo(0.064, 1);
+    }
+    expect(found.get("Shirt open blue")?.palette.swatches[0]?.oklab[2]).toBeLessThan(-0.1);
+    expect(await requests("readPicture")).toEqual([expect.objectContaining({ url: there("shut/red") })]);
+    const last = await page.evaluate(() => Visit.summaries.at(-1));
+    expect(last?.kind).toBe("listing");
+    expect(last?.products).toHaveLength(5);
+  });
+
+  it("follows a tile that is used again for another product", async () => {
+    await badge("Shirt own: pixels").waitFor();
+    await page.evaluate((address) => {
+      const item = document.querySelector("li");
+      const link = item?.querySelector("a");
+      const image = item?.querySelector("img");
+      const name = item?.querySelector("h3");
+      if (!link || !image || !name) throw new Error("no tile");
+      link.href = "/p/again";
+      name.textContent = "Shirt again";
+      image.src = address;
+    }, here("blue"));
+    await badge("Shirt again: pixels").waitFor();
+    expect(await badge("Shirt own").count()).toBe(0);
+    expect((await judged()).get("Shirt again")?.palette.swatches[0]?.oklab[2]).toBeLessThan(-0.1);
+  });
+
+  it("finds the products of the next page of a store that never reloads", async () => {
+    await badge("Shirt own: pixels").waitFor();
+    await page.evaluate(
+      (html) => {
+        history.pushState(null, "", "/next");
+        const list = document.querySelector("ul");
+        const holder = document.createElement("template");
+        holder.innerHTML = html;
+        list?.replaceChildren(holder.content);
+      },
+      tile("next", here("red")) + tile("last", here("blue")),
+    );
+    await badge("Shirt next: pixels").waitFor();
+    await badge("Shirt last: pixels").waitFor();
+    expect(await page.locator("hueward-view").count()).toBe(2);
+    await page.waitForFunction(() => Visit.summaries.at(-1)?.url.endsWith("/next"));
+  });
+
+  it("lets a person point at the right colour, and goes by it from then on", async () => {
+    await badge("Shirt own: pixels").click();
+    const card = page.locator("hueward-view[popover] >> .card");
+    await card.getByRole("button", { name: "Not this colour" }).click();
+    // A corner of the picture: white.
+    await card.locator("canvas").click({ position: { x: 10, y: 10 } });
+    await card.getByRole("button", { name: "This is the colour" }).click();
+    await badge("Shirt own: person").waitFor();
+    await card.getByText("as you said").waitFor();
+    const [correction] = (await requests("correct")) as { swatches: { oklab: number[] }[] }[];
+    expect(correction?.swatches[0]?.oklab[0]).toBeCloseTo(1, 3);
+  });
+
+  it("keeps a product with a small picture of its own", async () => {
+    await badge("Shirt own: pixels").click();
+    const card = page.locator("hueward-view[popover] >> .card");
+    await card.getByRole("button", { name: "Save to wishlist" }).click();
+    await card.getByRole("button", { name: "Take off wishlist" }).waitFor();
+    const [kept] = (await requests("saveWish")) as { picture: string; price: unknown; pageUrl: string }[];
+    expect(kept?.picture).toMatch(/^data:image\/jpeg;base64,/);
+    expect(kept?.price).toEqual({ amount: 20, currency: "EUR" });
+    expect(kept?.pageUrl).toBe(page.url());
+  });
+
+  it("leaves the page as it was when it ends", async () => {
+    await badge("Shirt own: pixels").waitFor();
+    await page.evaluate(() => Visit.stop());
+    expect(await page.locator("hueward-view").count()).toBe(0);
+  });
+});
