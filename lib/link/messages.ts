@@ -104,7 +104,7 @@ export interface WorkerRequests {
   ownPiece: { request: KeepRequest; reply: { readonly id: Piece["id"] } };
   /** A person's word on a product's colour; no swatches: forget it. */
   correct: { request: { readonly productKey: string; readonly swatches: readonly Swatch[] }; reply: null };
-  /** Switch a store off: take its scripts and grant back. */
+  /** Switch a store off: stop its scripts and give its grant back. `origin`: "https://host", without a port. */
   switchOff: { request: { readonly origin: string }; reply: null };
 }
 
@@ -128,8 +128,11 @@ export type AskWorker = <N extends WorkerRequestName>(
   request: WorkerRequests[N]["request"],
 ) => Promise<WorkerRequests[N]["reply"]>;
 
-/** One-way words to the script on a page. */
-export type ToPage = { readonly to: "page"; readonly say: "stop" };
+/** One-way word to the scripts on pages: whoever reads this origin ("https://host"), leave no trace. */
+export interface StopPage {
+  readonly to: "page";
+  readonly stop: string;
+}
 
 /** Name of the port on which a page script sends its `PageSummary` to the popup. */
 export const SUMMARY_PORT = "page-summary";

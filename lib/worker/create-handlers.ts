@@ -1,0 +1,113 @@
+import type { Closet } from "../closet/closet.ts";
+import type { Piece } from "../closet/piece.ts";
+import { judge, type PreparedCloset, prepareCloset } from "../fit/judge.ts";
+import type { KeepRequest } from "../link/messages.ts";
+import type { Handlers } from "../link/serve.ts";
+import type { Palette } from "../sample/palette.ts";
+import type { Slot } from "../words/slot.ts";
+import { briefOf, explained } from "./verdict-views.ts";
+
+/** What the handlers need of the outside. */
+export interface HandlerTools {
+  readonly closet: Closet;
+  /** Reads a picture by its address and samples it; a palette without swatches says why it could not. */
+  readonly readPicture: (url: string, hints: { slot: Slot | null; text: string }) => Promise<Palette>;
+  /** A small picture as a data: URL, or null where it cannot be had. */
+  readonly thumbnail: (picture: string) => Promise<string | null>;
+  readonly switchOff: (origin: string) => Promise<void>;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** Ends with the worker. */
+  readonly signal: AbortSignal;
+}
+
+interface Wardrobe {
+  readonly prepared: PreparedCloset;
+  readonly byId: ReadonlyMap<string, Piece>;
+}
+
+/** The closet made ready for comparing, kept until it changes; the worker may die at any time, so it is only a cache. */
+function keepWardrobe({ closet, signal }: HandlerTools): () => Promise<Wardrobe> {
+  let current: Promise<Wardrobe> | null = null;
+  const load = async (): Promise<Wardrobe> => {
+    const pieces = await closet.pieces();
+    return { prepared: prepareCloset(pieces), byId: new Map(pieces.map((piece) => [piece.id, piece])) };
+  };
+  closet.onChange(() => {
+    current = null;
+  }, signal);
+  return () => {
+    current ??= load();
+    return current;
+  };
+}
+
+const pictureField = (picture: string | null): { picture?: string } => (picture === null ? {} : { picture });
+
+async function pictureOf(
+  { thumbnail }: HandlerTools,
+  { picture }: KeepRequest,
+): Promise<{ picture?: string }> {
+  return pictureField(picture === null ? null : await thumbnail(picture));
+}
+
+/** The answers of the background worker, each safe to repeat. */
+export function createHandlers(tools: HandlerTools): Handlers {
+  const { closet, now } = tools;
+  const wardrobe = keepWardrobe(tools);
+  return {
+    recall: async ({ products, pictures }) => ({
+      corrections: await closet.correctionsOf(products),
+      palettes: await closet.palettesOf(pictures),
+    }),
+    remember: async ({ entries }) => {
+      await closet.rememberPalettes(entries);
+      return null;
+    },
+    readPicture: ({ url, slot, text }) => tools.readPicture(url, { slot, text }),
+    judge: async ({ candidates }) => {
+      const { prepared } = await wardrobe();
+      return candidates.map((candidate) => briefOf(candidate, judge(candidate, prepared)));
+    },
+    explain: async ({ candidates }) => {
+      const { prepared, byId } = await wardrobe();
+      const wished = new Set((await closet.wishes()).map(({ id }) => id));
+      return candidates.map((candidate) =>
+        explained(candidate, judge(candidate, prepared), byId, wished.has(candidate.key)),
+      );
+    },
+    saveWish: async (kept) => {
+      const { candidate, price, link, pageUrl } = kept;
+      const { key: id, title, slot, palette } = candidate;
+      const store = new URL(pageUrl).hostname;
+      const picture = await pictureOf(tools, kept);
+      await closet.putWishes([{ id, title, slot, palette, price, link, store, savedAt: now(), ...picture }]);
+      return { id };
+    },
+    dropWish: async ({ id }) => {
+      await closet.removeWishes([id]);
+      return null;
+    },
+    ownPiece: async (kept) => {
+      const { key: productKey, title: name, slot, palette } = kept.candidate;
+      if (slot === null) throw new Error("Say first where it is worn.");
+      if (palette.swatches.length === 0)
+        throw new Error("Pick its colour first: the picture could not be read.");
+      const id = `store:${productKey}`.slice(0, 512);
+      const picture = await pictureOf(tools, kept);
+      await closet.putPieces([
+        { id, name, slot, swatches: palette.swatches, addedAt: now(), productKey, ...picture },
+      ]);
+      return { id };
+    },
+    correct: async ({ productKey, swatches }) => {
+      if (swatches.length === 0) await closet.removeCorrections([productKey]);
+      else await closet.putCorrections([{ productKey, swatches, correctedAt: now() }]);
+      return null;
+    },
+    switchOff: async ({ origin }) => {
+      await tools.switchOff(origin);
+      return null;
+    },
+  };
+}
