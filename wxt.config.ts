@@ -5,11 +5,19 @@ export default defineConfig({
   imports: false,
   manifestVersion: 3,
   outDir: ".output",
+  publicDir: "assets",
+  hooks: {
+    // WXT 0.21.4 rewrites code for its presets even with auto-imports off: a parameter named `storage` would bring
+    // its whole storage module into the page script.
+    "config:resolved": ({ config }) => {
+      config.imports.presets = [];
+    },
+  },
   manifest: ({ browser }) => ({
     name: "Hueward",
     description:
       "Shop against your own palette: see on any store page what a colour matches, completes or repeats in your closet.",
-    permissions: ["activeTab", "contextMenus", "scripting", "storage", "unlimitedStorage"],
+    permissions: ["activeTab", "scripting", "storage", "unlimitedStorage"],
     optional_host_permissions: ["*://*/*"],
     ...(browser === "firefox"
       ? {

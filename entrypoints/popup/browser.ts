@@ -1,0 +1,62 @@
+import * as v from "valibot";
+import { browser } from "wxt/browser";
+import { browserBell } from "../../lib/closet/browser-bell.ts";
+import { openCloset } from "../../lib/closet/open-closet.ts";
+import { askWorker } from "../../lib/link/ask-worker.ts";
+import { SUMMARY_PORT } from "../../lib/link/messages.ts";
+import { patternOf } from "../../lib/link/origin-of.ts";
+import { imageOriginsOnPage } from "../../lib/ui/popup/image-origins-on-page.ts";
+import type { PopupBrowser } from "../../lib/ui/popup/popup-browser.ts";
+import { grantBrowser, PAGE_SCRIPT } from "../../lib/worker/grant-browser.ts";
+import { intendStore } from "../../lib/worker/stores.ts";
+
+const storeSchema = v.object({ imageOrigins: v.array(v.string()) });
+
+const closet = openCloset(browserBell(browser.storage));
+
+/** The real browser. */
+export const popupBrowser: PopupBrowser = {
+  async shownTab() {
+    const [tab] = await browser.tabs.query({ active: true, currentWindow: true });
+    return tab?.id === undefined ? null : { id: tab.id, url: tab.url ?? null };
+  },
+  onTabLoaded(tabId, listener, signal) {
+    const whenUpdated = (id: number, { status }: { status?: string | undefined }) => {
+      if (id === tabId && status === "complete") listener();
+    };
+    browser.tabs.onUpdated.addListener(whenUpdated);
+    signal.addEventListener("abort", () => browser.tabs.onUpdated.removeListener(whenUpdated));
+  },
+  async imageOrigins(tabId) {
+    const [frame] = await browser.scripting.executeScript({ target: { tabId }, func: imageOriginsOnPage });
+    return frame?.result;
+  },
+  async storeGrant(origin) {
+    const stores = v.safeParse(v.record(v.string(), v.unknown()), await grantBrowser.readStores());
+    const store = v.safeParse(storeSchema, stores.success ? stores.output[origin] : null);
+    if (!store.success || !(await grantBrowser.isGranted([origin]))) return null;
+    const hosts = store.output.imageOrigins;
+    const held = await Promise.all(hosts.map((host) => grantBrowser.isGranted([host])));
+    return { imageOrigins: hosts.filter((_, at) => held[at]) };
+  },
+  requestOrigins: (origins) => browser.permissions.request({ origins: origins.map(patternOf) }),
+  intendStore: (origin, imageOrigins) => intendStore(grantBrowser, origin, imageOrigins, Date.now()),
+  async runOnce(tabId) {
+    await browser.scripting.executeScript({ target: { tabId }, files: [PAGE_SCRIPT] });
+  },
+  reloadTab: (tabId) => browser.tabs.reload(tabId),
+  connect(tabId, line) {
+    const port = browser.tabs.connect(tabId, { name: SUMMARY_PORT });
+    port.onMessage.addListener((message) => line.summary(message));
+    port.onDisconnect.addListener(() => {
+      // Reading it tells Chromium that a page without the script is no surprise.
+      void browser.runtime.lastError;
+      line.closed();
+    });
+    return () => port.disconnect();
+  },
+  closetSize: async () => (await closet.pieces()).length,
+  onClosetChange: (listener, signal) => closet.onChange(listener, signal),
+  openCloset: () => void browser.tabs.create({ url: browser.runtime.getURL("/closet.html") }),
+  ask: askWorker,
+};

@@ -1,0 +1,108 @@
+import "./kin-panel.css";
+import { useContext, useState } from "preact/hooks";
+import { Button } from "../button.tsx";
+import { Cloth, NamedCloth } from "../cloth.tsx";
+import { RelationDial } from "../dial.tsx";
+import { countOf, RELATION_WORDS } from "../words.ts";
+import type { HungPiece } from "./hung-piece.ts";
+import type { Kin, KinGroup } from "./kin.ts";
+import { SpotlightContext } from "./spotlight.ts";
+
+/** Pieces of one relation shown before "Show all". */
+const SHOWN_AT_FIRST = 4;
+
+export interface KinPanelProps {
+  readonly selected: HungPiece;
+  readonly groups: readonly KinGroup[];
+  readonly onSelect: (id: string) => void;
+}
+
+/** Which owned pieces stand where on the wheel, seen from the selected one. */
+export function KinPanel({ selected, groups, onSelect }: KinPanelProps) {
+  return (
+    <section class="kin" id="goes-with" tabIndex={-1} aria-labelledby="goes-with-title">
+      <div class="kin-head">
+        <h2 id="goes-with-title">What goes with {selected.piece.name}</h2>
+        <NamedCloth swatches={selected.named} />
+        <Button kind="quiet" onClick={() => onSelect(selected.piece.id)}>
+          Let go of it
+        </Button>
+      </div>
+      {groups.map((group) => (
+        <KinGroupView key={group.relation} group={group} selected={selected} onSelect={onSelect} />
+      ))}
+      {groups.length === 0 && <p class="soft">Nothing else hangs here yet. Add a second piece to compare.</p>}
+    </section>
+  );
+}
+
+function KinGroupView({
+  group,
+  selected,
+  onSelect,
+}: {
+  group: KinGroup;
+  selected: HungPiece;
+  onSelect: (id: string) => void;
+}) {
+  const [open, setOpen] = useState(false);
+  const { kin, relation, hint } = group;
+  const first = kin[0];
+  const shown = open ? kin : kin.slice(0, SHOWN_AT_FIRST);
+  return (
+    <section class="kin-group">
+      <h3 class="kin-title">
+        {first ? (
+          <RelationDial
+            first={selected.point.oklab}
+            second={first.hung.point.oklab}
+            relation={relation}
+            alternatives={[]}
+          />
+        ) : (
+          RELATION_WORDS[relation]
+        )}
+        <span class="kin-count soft small">
+          {kin.length > 0 ? countOf(kin.length, "piece") : `nothing yet; look near ${hint}`}
+        </span>
+      </h3>
+      {kin.length > 0 && (
+        <ul class="kin-list">
+          {shown.map((one) => (
+            <KinRow key={one.hung.piece.id} kin={one} onSelect={onSelect} />
+          ))}
+        </ul>
+      )}
+      {kin.length > SHOWN_AT_FIRST && (
+        <Button kind="quiet" aria-expanded={open} onClick={() => setOpen(!open)}>
+          {open ? "Show fewer" : `Show all ${kin.length} ${RELATION_WORDS[relation]}`}
+        </Button>
+      )}
+    </section>
+  );
+}
+
+function KinRow({ kin, onSelect }: { kin: Kin; onSelect: (id: string) => void }) {
+  const { piece, named } = kin.hung;
+  const nearest = kin.alternatives.find((name) => name !== "none");
+  const light = useContext(SpotlightContext);
+  return (
+    <li>
+      <button
+        type="button"
+        class="kin-row"
+        onClick={() => onSelect(piece.id)}
+        onPointerEnter={() => light.shine(piece.id)}
+        onPointerLeave={() => light.shine(null)}
+        onFocus={() => light.shine(piece.id)}
+        onBlur={() => light.shine(null)}
+      >
+        <Cloth swatches={named} size="chip" />
+        <span>
+          {piece.name}
+          {nearest && <span class="soft small"> or {RELATION_WORDS[nearest]}</span>}
+        </span>
+      </button>
+    </li>
+  );
+}

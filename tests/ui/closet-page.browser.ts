@@ -1,0 +1,197 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openBrowser } from "../browser/open-browser.ts";
+import { harnessPage } from "./harness-page.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser: Browser;
+let html = "";
+
+beforeAll(async () => {
+  [browser, html] = await Promise.all([openBrowser(), harnessPage()]);
+});
+
+afterAll(() => browser.close());
+
+interface Screen {
+  readonly pieces: number;
+  readonly width?: number;
+  readonly scheme?: "light" | "dark";
+  readonly wishlist?: boolean;
+}
+
+async function open({ pieces, width = 1280, scheme = "light", wishlist = false }: Screen): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width, height: 800 }, colorScheme: scheme });
+  await page.setContent(html);
+  if (wishlist) await page.evaluate('location.hash = "#wishlist"');
+  await page.evaluate(`Harness.show(${pieces}, ${wishlist})`);
+  await page.waitForSelector(wishlist ? ".wish-headline" : pieces > 0 ? ".piece-card" : ".quick-row");
+  return page;
+}
+
+/** What axe-core finds against WCAG 2.2 A and AA and its own best practices, one line for each. */
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(`(async () => {
+    const { violations } = await axe.run(document, {
+      runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    });
+    return violations.map(({ id, nodes }) => id + ": " + nodes.slice(0, 3).map(({ html }) => html).join(" | "));
+  })()`);
+}
+
+/** Pixels by which the page is wider than the window. */
+const tooWide = (page: Page) =>
+  page.evaluate<number>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+
+/** Both widths and both schemes, each with every view. */
+const SCREENS = [
+  { width: 360, scheme: "dark" },
+  { width: 1280, scheme: "light" },
+].flatMap(({ width, scheme }) => [
+  { width, scheme, pieces: 0 },
+  { width, scheme, pieces: 12 },
+  { width, scheme, pieces: 12, wishlist: true },
+]) as readonly Screen[];
+
+describe("every screen", () => {
+  it.each(SCREENS)(
+    "is clean to axe and fits its window: $width px, $scheme, $pieces pieces",
+    async (screen) => {
+      const page = await open(screen);
+      expect(await violations(page)).toEqual([]);
+      expect(await tooWide(page)).toBe(0);
+      await page.close();
+    },
+  );
+
+  it.each([360, 1280])("keeps a chosen piece, its dialog and its undo clean at %i px", async (width) => {
+    const page = await open({ pieces: 12, width });
+    await page.click(".piece-face");
+    expect(await violations(page)).toEqual([]);
+    await page.click("text=Edit");
+    await page.click("text=Another colour");
+    await page.click("text=Fine tuning");
+    expect(await violations(page)).toEqual([]);
+    expect(
+      await page.evaluate(
+        "document.querySelector('dialog').scrollWidth - document.querySelector('dialog').clientWidth",
+      ),
+    ).toBe(0);
+    await page.keyboard.press("Escape");
+    expect(await page.locator("dialog").count()).toBe(0);
+    await page.click("text=Remove");
+    await page.waitForSelector(".toast");
+    expect(await violations(page)).toEqual([]);
+    await page.close();
+  });
+
+  it("still fits a narrow window when its text is twice as large", async () => {
+    const page = await open({ pieces: 12, width: 360 });
+    await page.addStyleTag({ content: "html { font-size: 200% }" });
+    expect(await tooWide(page)).toBe(0);
+    await page.close();
+  });
+
+  it("offers nothing to press that is smaller than 24 px (WCAG 2.2, 2.5.8)", async () => {
+    const page = await open({ pieces: 12, width: 360 });
+    await page.click(".piece-face");
+    // Links inside a sentence and the wheel, a spatial picker, are excepted by the criterion.
+    const small =
+      await page.evaluate(`[...document.querySelectorAll("button:not(.wheel-button), select, input:not(.unseen), label.slot-choice > span, .view-link")]
+      .map((element) => [element.textContent, element.getBoundingClientRect()])
+      .filter(([, box]) => box.width > 0 && (box.width < 24 || box.height < 24))
+      .map(([text]) => text)`);
+    expect(small).toEqual([]);
+    await page.close();
+  });
+});
+
+describe("by keyboard alone", () => {
+  it("chooses a piece on the wheel, removes it and takes that back", async () => {
+    const page = await open({ pieces: 12 });
+    const focused = () =>
+      page.evaluate<string>(
+        "document.activeElement.getAttribute('aria-label') ?? document.activeElement.textContent",
+      );
+    for (let press = 0; press < 5; press++) await page.keyboard.press("Tab");
+    const first = await focused();
+    await page.keyboard.press("ArrowRight");
+    const second = await focused();
+    expect(second).not.toBe(first);
+    await page.keyboard.press("Enter");
+    const title = await page.textContent("#goes-with-title");
+    const name = title?.replace("What goes with ", "") ?? "";
+    expect(second).toContain(name);
+    await page.locator(`[aria-label="Remove ${name}"]`).focus();
+    await page.keyboard.press("Enter");
+    await page.waitForSelector(".toast");
+    expect(await page.locator(".piece-card").count()).toBe(11);
+    expect(await focused()).toBe("Undo");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction("document.querySelectorAll('.piece-card').length === 12");
+    expect(await page.evaluate("document.activeElement.localName")).toBe("main");
+    await page.close();
+  });
+
+  it("fills the closet from the quick start", async () => {
+    const page = await open({ pieces: 0 });
+    await page.locator(".quick-tick input").first().focus();
+    await page.keyboard.press("Space");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("ArrowRight");
+    await page.locator(".quick-foot button").focus();
+    await page.keyboard.press("Enter");
+    await page.waitForSelector(".piece-card");
+    expect(await page.locator(".piece-name").allTextContents()).toEqual(["Cream shirt"]);
+    await page.close();
+  });
+});
+
+describe("300 pieces", () => {
+  it("light a card's dot without touching any other card", async () => {
+    const page = await open({ pieces: 300 });
+    await page.evaluate(`(() => {
+      globalThis.touched = new Set();
+      new MutationObserver((records) => {
+        for (const { target } of records) touched.add(target.closest?.(".piece-card") ?? target);
+      }).observe(document.querySelector(".closet-pieces"), { subtree: true, attributes: true, childList: true });
+    })()`);
+    await page.hover(".piece-card:nth-child(3)");
+    await page.waitForSelector(".wheel-halo");
+    expect(await page.evaluate("touched.size")).toBe(1);
+    expect(await page.locator(".wheel-halo").count()).toBe(1);
+    await page.close();
+  });
+
+  it("light the card of the dot nearest to the pointer", async () => {
+    const page = await open({ pieces: 300 });
+    const box = await page.locator(".wheel-button").nth(40).boundingBox();
+    const label = await page.locator(".wheel-button").nth(40).getAttribute("aria-label");
+    if (!box) throw new Error("The dot has no place.");
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.waitForSelector(".piece-card.lit");
+    const name = await page.locator(".piece-card.lit .piece-name").textContent();
+    expect(label).toContain(name ?? "nothing");
+    await page.mouse.down();
+    await page.mouse.up();
+    expect(await page.textContent("#goes-with-title")).toBe(`What goes with ${name}`);
+    await page.close();
+  });
+
+  it("stand clear of one another: few dots lie nearly on another", async () => {
+    const page = await open({ pieces: 300 });
+    const covered = await page.evaluate<number>(`(() => {
+      const dots = [...document.querySelectorAll(".wheel-mark")].map((dot) => [dot.cx.baseVal.value, dot.cy.baseVal.value]);
+      const radius = document.querySelector(".wheel-mark").r.baseVal.value;
+      return dots.filter(([x, y], at) => dots.some(([u, v], other) => other > at && Math.hypot(x - u, y - v) < radius)).length;
+    })()`);
+    expect(covered).toBeLessThan(30);
+    await page.close();
+  });
+});
