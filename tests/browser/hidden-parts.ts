@@ -1,0 +1,91 @@
+import type { CDPSession, Page } from "playwright-core";
+
+/** A part of the page inside a closed shadow root: only the browser's own protocol sees it, no page does. */
+export interface HiddenNode {
+  readonly backendNodeId: number;
+  readonly tag: string;
+  /** Attributes by name. */
+  readonly attributes: Readonly<Record<string, string>>;
+  /** All text below it, white space folded. */
+  readonly text: string;
+}
+
+interface ProtocolNode {
+  backendNodeId: number;
+  nodeName: string;
+  nodeValue: string;
+  attributes?: string[];
+  children?: ProtocolNode[];
+  shadowRoots?: (ProtocolNode & { shadowRootType?: string })[];
+}
+
+function textOf(node: ProtocolNode): string {
+  const own = node.nodeName === "#text" ? node.nodeValue : "";
+  return [own, ...(node.children ?? []).map(textOf)].join(" ").replace(/\s+/g, " ").trim();
+}
+
+function attributesOf({ attributes = [] }: ProtocolNode): Record<string, string> {
+  const pairs: Record<string, string> = {};
+  for (let at = 0; at + 1 < attributes.length; at += 2)
+    pairs[attributes[at] ?? ""] = attributes[at + 1] ?? "";
+  return pairs;
+}
+
+function collect(node: ProtocolNode, hidden: boolean, found: HiddenNode[]): void {
+  if (hidden && !node.nodeName.startsWith("#")) {
+    const { backendNodeId, nodeName } = node;
+    found.push({
+      backendNodeId,
+      tag: nodeName.toLowerCase(),
+      attributes: attributesOf(node),
+      text: textOf(node),
+    });
+  }
+  for (const child of node.children ?? []) collect(child, hidden, found);
+  for (const root of node.shadowRoots ?? []) collect(root, root.shadowRootType === "closed", found);
+}
+
+/** A look behind the closed shadow roots of one page. */
+export interface HiddenParts {
+  /** Every element in a closed shadow root, in document order. */
+  all(): Promise<readonly HiddenNode[]>;
+  /** The buttons among them. */
+  buttons(): Promise<readonly HiddenNode[]>;
+  /** Where it is drawn, CSS px of the viewport; null where it is not. */
+  box(node: HiddenNode): Promise<{ x: number; y: number; width: number; height: number } | null>;
+  /** Scrolls there and clicks its middle with a real mouse. */
+  click(node: HiddenNode): Promise<void>;
+}
+
+/** Looks behind the closed shadow roots of a page, as only the browser can. */
+export async function hiddenParts(page: Page): Promise<HiddenParts> {
+  const session: CDPSession = await page.context().newCDPSession(page);
+  const all = async () => {
+    const { root } = (await session.send("DOM.getDocument", { depth: -1, pierce: true })) as {
+      root: ProtocolNode;
+    };
+    const found: HiddenNode[] = [];
+    collect(root, false, found);
+    return found;
+  };
+  const box = async ({ backendNodeId }: HiddenNode) => {
+    try {
+      const { quads } = await session.send("DOM.getContentQuads", { backendNodeId });
+      const [x0 = 0, y0 = 0, , , x1 = 0, y1 = 0] = quads[0] ?? [];
+      return quads[0] ? { x: x0, y: y0, width: x1 - x0, height: y1 - y0 } : null;
+    } catch {
+      return null;
+    }
+  };
+  return {
+    all,
+    buttons: async () => (await all()).filter(({ tag }) => tag === "button"),
+    box,
+    click: async (node) => {
+      await session.send("DOM.scrollIntoViewIfNeeded", { backendNodeId: node.backendNodeId });
+      const place = await box(node);
+      if (!place) throw new Error(`"${node.text}" is not drawn.`);
+      await page.mouse.click(place.x + place.width / 2, place.y + place.height / 2);
+    },
+  };
+}
