@@ -1,6 +1,10 @@
 import { readFileSync } from "node:fs";
 import { differenceCiede2000, modeLab65, modeRgb, parse, useMode } from "culori/fn";
 import { expect, it } from "vitest";
+import { colorPoint } from "../../lib/color/color-point.ts";
+import { parseColor } from "../../lib/color/parse-color.ts";
+import { relate } from "../../lib/color/relate.ts";
+import { RELATIONS } from "../../lib/color/relation-name.ts";
 import { CATALOGUE } from "./catalogue.ts";
 
 useMode(modeRgb);
@@ -68,4 +72,18 @@ it("owns a print that holds the colour of a plain product, and plain pieces that
       ),
   );
   expect(held.length).toBeGreaterThanOrEqual(3);
+});
+
+it("stands in every relation to something on the listing, and leaves some products to neutrals alone", () => {
+  const relationsOf = (dye: string) =>
+    closet.pieces.map(
+      ({ swatches }) =>
+        relate(colorPoint(parseColor(swatches[0]?.hex ?? "")), colorPoint(parseColor(dye))).relation,
+    );
+  const perProduct = CATALOGUE.map(({ variants }) => relationsOf(variants[0].dyes[0] ?? ""));
+  expect(new Set(perProduct.flat())).toEqual(new Set(RELATIONS));
+  const quiet = perProduct.filter((relations) =>
+    relations.every((name) => name === "with-neutral" || name === "matching"),
+  );
+  expect(quiet.length).toBeGreaterThanOrEqual(3);
 });

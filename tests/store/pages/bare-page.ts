@@ -3,7 +3,7 @@ import { type Addresses, escaped, pounds } from "./html.ts";
 import { layout } from "./layout.ts";
 import { frontOf, linkOf } from "./tile.ts";
 
-const STYLE = `<style>.q0{display:flex;flex-wrap:wrap;gap:26px 16px}.q1{width:300px}.q2{display:block;height:400px;background-size:cover;background-position:50% 20%}.q1 img{width:300px;height:400px;object-fit:cover}.q3{margin-top:8px}.q4{color:#6b6159}</style>`;
+const STYLE = `<style>.q0{display:flex;flex-wrap:wrap;gap:26px 16px}.q1{width:285px}.q2{display:block;height:380px;background-size:cover;background-position:50% 20%}.q1 img{width:285px;height:380px;object-fit:cover}.q3{margin-top:8px}.q4{color:#6b6159}</style>`;
 
 /**
  * The same stock without structured data or telling class names: plain boxes with a picture, a line of words and a

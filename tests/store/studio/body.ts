@@ -1,4 +1,5 @@
 import { flipped, limb, mirrored, type Point, type Rib, smooth } from "./outline.ts";
+import { points, ribs } from "./points.ts";
 import { type Layer, other } from "./stage.ts";
 
 /** How somebody stands, or how a garment is laid: the middle lines of arms and legs. A figure is 1000 tall, crown at 0. */
@@ -17,20 +18,8 @@ const HANGING = arm([80, 200], [98, 270], [112, 352], [124, 424], [134, 494]);
 const RELAXED = arm([80, 200], [103, 268], [126, 346], [137, 420], [138, 492]);
 const ON_HIP = arm([80, 200], [114, 262], [150, 336], [132, 396], [100, 440]);
 const SPREAD = arm([84, 196], [118, 262], [147, 338], [172, 410], [194, 478]);
-const LEG: readonly Rib[] = [
-  [46, 505, 46],
-  [47, 600, 44],
-  [45, 716, 29],
-  [46, 790, 31],
-  [44, 925, 15.5],
-];
-const LEG_FORWARD: readonly Rib[] = [
-  [44, 505, 46],
-  [36, 600, 44],
-  [24, 718, 29],
-  [22, 792, 31],
-  [16, 928, 15.5],
-];
+const LEG: readonly Rib[] = ribs("46,505,46 47,600,44 45,716,29 46,790,31 44,925,15.5");
+const LEG_FORWARD: readonly Rib[] = ribs("44,505,46 36,600,44 24,718,29 22,792,31 16,928,15.5");
 
 /** Stances of a model, and of an empty garment. */
 export const STANCES = {
@@ -83,7 +72,7 @@ function hand(line: readonly Rib[]): Point[][] {
   ];
   const fingers = [-9, -3.2, 2.6, 8].map((aside, i) =>
     limb(
-      [along(22, aside, 5), along(44, aside * 1.1, 4.6), along([60, 67, 65, 57][i] ?? 60, aside * 0.85, 3)],
+      [along(22, aside, 5), along(44, aside * 1.1, 4.6), along([66, 74, 71, 62][i] ?? 66, aside * 0.85, 3)],
       "round",
     ),
   );
@@ -98,27 +87,8 @@ export const arms = (stance: Stance, skin: string): Layer[] =>
 
 /** Trunk to the waist, and neck. */
 export function trunk(skin: string): Layer[] {
-  const torso = mirrored([
-    [0, 152],
-    [28, 154],
-    [62, 171],
-    [88, 181],
-    [99, 206],
-    [82, 252],
-    [73, 300],
-    [62, 366],
-    [63, 386],
-    [0, 390],
-  ]);
-  const neck = limb(
-    [
-      [0, 106, 27],
-      [0, 138, 25],
-      [0, 158, 34],
-      [0, 170, 50],
-    ],
-    "flat",
-  );
+  const torso = mirrored(points("0,152 28,154 62,171 88,181 99,206 82,252 73,300 62,360 62,372 0,374"));
+  const neck = limb(ribs("0,106,27 0,138,25 0,158,34 0,170,50"), "flat");
   const collarbones: Layer = {
     how: "stain",
     soft: 3,
@@ -142,20 +112,7 @@ export function trunk(skin: string): Layer[] {
 
 /** Head without face and hair. */
 export function skull(skin: string): Layer[] {
-  const face = mirrored([
-    [0, 10],
-    [32, 20],
-    [44, 54],
-    [42, 86],
-    [29, 116],
-    [11, 131],
-    [0, 133],
-  ]);
-  const ear = smooth([
-    [43, 64],
-    [49, 62],
-    [49, 76],
-    [44, 88],
-  ]);
+  const face = mirrored(points("0,10 32,20 44,54 42,86 29,116 11,131 0,133"));
+  const ear = smooth(points("43,64 49,62 49,76 44,88"));
   return [flesh([ear], skin, 4), flesh([flipped(ear)], skin, 4), flesh([face], skin, 22, 0.4)];
 }

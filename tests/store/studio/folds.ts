@@ -17,7 +17,8 @@ export interface Grain {
 /** Height of the cloth above its body at (u, v) from the panel's top middle; scene units. */
 export type Folding = (u: number, v: number) => number;
 
-const ridge = (n: number): number => 1 - Math.abs(n);
+/** A rounded crease where a noise crosses zero, 0–1. */
+const crease = (n: number): number => Math.exp(-14 * n * n);
 const PLEATS = 17;
 
 /** Folds of one panel. `deep` 1 is ordinary cloth, less for stiff, more for fluid. */
@@ -28,7 +29,7 @@ export function foldingOf(fall: Fall, grain: Grain, deep: number, noise: Noise):
       return (u, v) => {
         const bend = 14 * noise(v / 90, 3.3);
         const long = noise((u + bend) / 46, v / 170 + 9);
-        const drag = ridge(noise((u * 0.7 + Math.abs(v - length * 0.5) * 0.5) / 38, v / 130 + 31)) ** 3;
+        const drag = crease(noise((u * 0.7 + Math.abs(v - length * 0.5) * 0.5) / 38, v / 130 + 31));
         return deep * (7 * long + 5 * drag + 2.2 * noise(u / 19, v / 40));
       };
     case "skirt":
@@ -39,7 +40,7 @@ export function foldingOf(fall: Fall, grain: Grain, deep: number, noise: Noise):
         const godet = Math.cos(11 * across + 2.6 * noise(2.4 * across + lean, 1.7));
         return (
           deep *
-          ((3 + 13 * down) * godet + 5 * down * noise(9 * across + lean, v / 210) + 2 * noise(u / 24, v / 60))
+          ((5 + 19 * down) * godet + 8 * down * noise(9 * across + lean, v / 210) + 2 * noise(u / 24, v / 60))
         );
       };
     case "pleat":
@@ -52,7 +53,7 @@ export function foldingOf(fall: Fall, grain: Grain, deep: number, noise: Noise):
     case "tube":
       return (u, v) => {
         const joint = Math.exp(-(((v / length - 0.5) / 0.2) ** 2));
-        const cross = ridge(noise(u / 55 + v / 60, v / 26)) ** 3 * (0.35 + joint);
+        const cross = crease(noise(u / 55 + v / 60, v / 26)) * (0.35 + joint);
         return deep * (4.5 * cross + 4 * noise(u / 24, v / 120) + 1.4 * noise(u / 13, v / 30));
       };
     case "leg":
@@ -62,7 +63,7 @@ export function foldingOf(fall: Fall, grain: Grain, deep: number, noise: Noise):
           Math.exp(-(((v - 345) / 60) ** 2)) +
           0.8 * Math.exp(-(((v - 560) / 70) ** 2)) +
           0.7 * Math.exp(-(((v - 175) / 40) ** 2));
-        const cross = ridge(noise(Math.abs(u) / 60 + side + v / 110, v / 30 + side)) ** 3;
+        const cross = crease(noise(Math.abs(u) / 60 + side + v / 110, v / 30 + side));
         return (
           deep * ((1 + 4 * knee) * cross + 5 * noise(u / 26 + side, v / 190) + 1.5 * noise(u / 14, v / 44))
         );

@@ -1,4 +1,5 @@
 import { limb } from "./outline.ts";
+import { ribs } from "./points.ts";
 import { type Layer, other, stroke } from "./stage.ts";
 
 const HOOK: readonly (readonly [number, number])[] = Array.from({ length: 20 }, (_, i) => {
@@ -34,16 +35,7 @@ export function hanger(clips: boolean): Layer[] {
         ],
         "round",
       )
-    : limb(
-        [
-          [-92, 186, 6],
-          [-50, 160, 8],
-          [0, 146, 9],
-          [50, 160, 8],
-          [92, 186, 6],
-        ],
-        "round",
-      );
+    : limb(ribs("-92,186,6 -50,160,8 0,146,9 50,160,8 92,186,6"), "round");
   return [
     other(rail, "#a9a49b", { weave: "leather", fall: "none", round: 6, shadow: 0.3, throw: 12 }),
     metal([...HOOK, [2, 112], [0, 140]], 4),

@@ -1,4 +1,5 @@
 import { flipped, type Knot, mirrored, smooth } from "./outline.ts";
+import { knots, points } from "./points.ts";
 import { type Layer, other, stroke } from "./stage.ts";
 
 /** Hair colours, invented names for nobody: near-black to fair and grey. */
@@ -69,12 +70,7 @@ export function hairBehind(style: HairStyle, hair: string): Layer[] {
     [style === "long" ? 58 : 46, tail],
     [0, tail - 6],
   ]);
-  const knot = mirrored([
-    [0, -30],
-    [20, -22],
-    [22, -4],
-    [0, 12],
-  ]);
+  const knot = mirrored(points("0,-30 20,-22 22,-4 0,12"));
   const made = { weave: "satin", fall: "tube", deep: 0.6, round: 16, shadow: 0.3, throw: 8 } as const;
   return [...(style === "bun" ? [other(knot, hair, made)] : []), other(behind, hair, made)];
 }
@@ -82,22 +78,9 @@ export function hairBehind(style: HairStyle, hair: string): Layer[] {
 /** Hair in front: crown, parting and the locks beside the face. */
 export function hairInFront(style: HairStyle, hair: string): Layer[] {
   const low = { long: 236, bob: 148, bun: 60, short: 70 }[style];
-  const crown: readonly Knot[] = [
-    [-4, 0],
-    [30, 4],
-    [50, 36],
-    [52, 70],
-    [45, 66],
-    [38, 42],
-    [14, 28],
-    [-6, 24, 1],
-    [-22, 32],
-    [-39, 46],
-    [-45, 68],
-    [-52, 70],
-    [-50, 34],
-    [-30, 4],
-  ];
+  const crown: readonly Knot[] = knots(
+    "-4,0 30,4 50,36 52,70 45,66 38,42 14,28 -6,24! -22,32 -39,46 -45,68 -52,70 -50,34 -30,4",
+  );
   const side: readonly Knot[] = [
     [40, 34],
     [51, 44],
@@ -169,26 +152,8 @@ export function face(hair: string, lips: string): Layer[] {
         }
       },
     },
-    stroke(
-      [
-        [-29, 57],
-        [-21, 53.6],
-        [-11, 56],
-      ],
-      `color-mix(in srgb, ${hair} 80%, transparent)`,
-      2.6,
-      0.8,
-    ),
-    stroke(
-      [
-        [29, 57],
-        [21, 53.6],
-        [11, 56],
-      ],
-      `color-mix(in srgb, ${hair} 80%, transparent)`,
-      2.6,
-      0.8,
-    ),
+    stroke(points("-29,57 -21,53.6 -11,56"), `color-mix(in srgb, ${hair} 80%, transparent)`, 2.6, 0.8),
+    stroke(points("29,57 21,53.6 11,56"), `color-mix(in srgb, ${hair} 80%, transparent)`, 2.6, 0.8),
     stain((board) => {
       board.fillStyle = "rgb(120 75 65 / 0.75)";
       for (const side of [-1, 1]) oval(board, side * 4.6, 94.5, 2.3, 1.4);

@@ -58,6 +58,9 @@ export function spine(ribs: readonly Rib[], steps = 8): Rib[] {
   return [...dense, at(ribs.length - 1)];
 }
 
+/** Angles of the points of a round end, from one side to the other. */
+const CAP = [1.2, 0.8, 0.4, 0, -0.4, -0.8, -1.2];
+
 /** The outline of a limb. `ends`: round like skin, or cut flat like a sleeve. */
 export function limb(ribs: readonly Rib[], ends: "round" | "flat"): Point[] {
   const line = spine(ribs);
@@ -70,17 +73,13 @@ export function limb(ribs: readonly Rib[], ends: "round" | "flat"): Point[] {
     });
   const [right, left] = [side(1), side(-1).reverse()];
   if (ends === "flat") return [...right, ...left];
-  const tip = (rib: Rib | undefined, inner: Rib | undefined): Point[] => {
+  const cap = (rib: Rib | undefined, inner: Rib | undefined): Point[] => {
     if (!rib || !inner) return [];
-    const length = Math.hypot(rib[0] - inner[0], rib[1] - inner[1]) || 1;
-    return [
-      [
-        rib[0] + (0.7 * rib[2] * (rib[0] - inner[0])) / length,
-        rib[1] + (0.7 * rib[2] * (rib[1] - inner[1])) / length,
-      ],
-    ];
+    const [x, y, r] = rib;
+    const heading = Math.atan2(y - inner[1], x - inner[0]);
+    return CAP.map((turn): Point => [x + r * Math.cos(heading + turn), y + r * Math.sin(heading + turn)]);
   };
-  return [...right, ...tip(line.at(-1), line.at(-2)), ...left, ...tip(line[0], line[1])];
+  return [...right, ...cap(line.at(-1), line.at(-2)), ...left, ...cap(line[0], line[1])];
 }
 
 /** The part of a limb from `from` to `to` (fractions of its length) and `ease` wider than the limb. */

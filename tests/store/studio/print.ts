@@ -45,7 +45,7 @@ function check(period: number): Printing {
     const line = near(0.1, 0.045);
     out.under = 0;
     out.over = line > 0 ? 2 : 1;
-    out.t = line > 0 ? line : near(0.6, 0.13);
+    out.t = line > 0 ? line : near(0.6, 0.1);
   };
 }
 
@@ -53,7 +53,7 @@ function check(period: number): Printing {
 function gingham(period: number): Printing {
   return (u, v, soft, out) => {
     const inBand = (at: number): number =>
-      cover(Math.abs(wrap(at, period) - period / 2) - period * 0.25, soft);
+      cover(Math.abs(wrap(at, period) - period / 2) - period * 0.15, soft);
     const [x, y] = [inBand(u), inBand(v)];
     const [more, less] = [Math.max(x, y), Math.min(x, y)];
     out.under = less > 0 ? 2 : 0;

@@ -35,11 +35,11 @@ interface Making {
 
 /** How deep each weave folds, 1 for plain cotton (by eye). */
 const DEPTH: Record<Cloth["weave"], number> = {
-  smooth: 1,
-  knit: 0.75,
-  denim: 0.7,
-  satin: 1.25,
-  wool: 0.75,
+  smooth: 1.25,
+  knit: 0.85,
+  denim: 0.8,
+  satin: 1.4,
+  wool: 0.9,
   leather: 0.5,
 };
 

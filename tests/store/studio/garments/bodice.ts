@@ -1,5 +1,6 @@
 import type { Stance } from "../body.ts";
 import { type Knot, limb, mirrored, type Point, sleeveOf, smooth } from "../outline.ts";
+import { points } from "../points.ts";
 import type { Cloth } from "../recipe.ts";
 import { type Layer, panel, seam } from "../stage.ts";
 
@@ -148,17 +149,13 @@ export function collar(cloth: Cloth, deep = 206): Layer[] {
 
 /** The stand of a collar behind the neck. */
 export const stand = (cloth: Cloth, lit = 0.6): Layer =>
-  panel(
-    mirrored([
-      [0, 140],
-      [26, 141],
-      [38, 148],
-      [34, 170],
-      [0, 176],
-    ]),
-    cloth,
-    { product: false, lit, fall: "none", round: 6, shadow: 0 },
-  );
+  panel(mirrored(points("0,140 26,141 38,148 34,170 0,176")), cloth, {
+    product: false,
+    lit,
+    fall: "none",
+    round: 6,
+    shadow: 0,
+  });
 
 /** Something plain to wear with the product. */
 export const plain = (hex: string, weave: Cloth["weave"] = "smooth"): Cloth => ({

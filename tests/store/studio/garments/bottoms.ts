@@ -1,5 +1,6 @@
 import type { Stance } from "../body.ts";
 import { type Knot, limb, mirrored, type Point, type Rib, sleeveOf } from "../outline.ts";
+import { knots, points } from "../points.ts";
 import type { Cloth } from "../recipe.ts";
 import { buttons, type Garment, type Layer, panel, seam, stroke } from "../stage.ts";
 
@@ -82,15 +83,7 @@ function legRibs(leg: readonly Rib[], { ease, to }: Legs): Rib[] {
 }
 
 function trousers(cloth: Cloth, stance: Stance, legs: Legs, extra: readonly Layer[]): Garment {
-  const seat = mirrored([
-    [0, 384],
-    [64, 380, 1],
-    [82, 430],
-    [93, 490],
-    [92, 540],
-    [60, 568],
-    [0, 560],
-  ]);
+  const seat = mirrored(knots("0,384 64,380! 82,430 93,490 92,540 60,568 0,560"));
   const [left, right] = [legRibs(stance.leftLeg, legs), legRibs(stance.rightLeg, legs)];
   const inner = right.map(([x, y, r]): Point => [x - r + 1.5, y]).filter(([x, y]) => y > 566 && x < 9);
   return {
@@ -104,11 +97,7 @@ function trousers(cloth: Cloth, stance: Stance, legs: Legs, extra: readonly Laye
         throw: 8,
         grain: { x: 0, y: 380 },
       }),
-      seam([
-        [0, 392],
-        [1.5, 470],
-        [0, 562],
-      ]),
+      seam(points("0,392 1.5,470 0,562")),
       seam(inner, 3),
       ...[1, -1].map((side) =>
         seam([
@@ -143,11 +132,7 @@ export function jeans(cloth: Cloth, stance: Stance): Garment {
       thread,
       1.4,
     );
-  const fly: readonly Knot[] = [
-    [12, 390],
-    [13, 450],
-    [2, 482],
-  ];
+  const fly: readonly Knot[] = points("12,390 13,450 2,482");
   return trousers(cloth, stance, { ease: [1, 7, 7, 18], to: 0.97 }, [
     pocket(1),
     pocket(-1),

@@ -1,5 +1,6 @@
 import type { Stance } from "../body.ts";
 import { limb, mirrored, type Point } from "../outline.ts";
+import { knots, points } from "../points.ts";
 import type { Cloth } from "../recipe.ts";
 import { type Garment, type Layer, panel, seam } from "../stage.ts";
 import { bodice, collar, hemSeam, insideBack, type Neck, neckBand, sleeves, stand } from "./bodice.ts";
@@ -8,7 +9,7 @@ import { placket } from "./tops.ts";
 
 /** Upper part down to the waist. */
 const upper = (cloth: Cloth, neck: Neck, deep = 0.8): Layer =>
-  panel(bodice({ neck, hem: 380, hemWidth: 66, waist: 66, ease: 2 }), cloth, { deep });
+  panel(bodice({ neck, hem: 385, hemWidth: 66, waist: 66, ease: 2 }), cloth, { deep });
 
 const lower = (cloth: Cloth, hem: number, hemWidth: number, deep = 1, hip = 106): Layer =>
   panel(skirtShape(374, 65, hip, hem, hemWidth, 12), cloth, {
@@ -22,34 +23,15 @@ export function flareDress(cloth: Cloth, stance: Stance): Garment {
   return {
     behind: [insideBack("scoop", cloth)],
     below: [lower(cloth, 770, 186, 1, 124)],
-    trunk: [
-      upper(cloth, "scoop"),
-      ...neckBand("scoop", cloth, 5),
-      seam(
-        [
-          [-66, 378],
-          [0, 384],
-          [66, 378],
-        ],
-        2.2,
-      ),
-    ],
+    trunk: [upper(cloth, "scoop"), ...neckBand("scoop", cloth, 5), seam(points("-66,378 0,384 66,378"), 2.2)],
     arms: sleeves(cloth, stance, 0.3, [9, 12]),
   };
 }
 
 export function wrapDress(cloth: Cloth, stance: Stance): Garment {
-  const lap: readonly Point[] = [
-    [-41, 158],
-    [-20, 206],
-    [20, 290],
-    [64, 372],
-    [66, 384],
-    [-66, 384],
-    [-70, 330],
-    [-84, 254],
-    [-92, 182],
-  ];
+  const lap: readonly Point[] = points(
+    "-41,158 -20,206 20,290 64,372 66,384 -66,384 -70,330 -84,254 -92,182",
+  );
   const tie = (far: number): Layer =>
     panel(
       limb(
@@ -66,17 +48,7 @@ export function wrapDress(cloth: Cloth, stance: Stance): Garment {
     );
   return {
     behind: [insideBack("v", cloth)],
-    below: [
-      lower(cloth, 800, 138),
-      seam(
-        [
-          [10, 392],
-          [26, 560],
-          [34, 806],
-        ],
-        2.4,
-      ),
-    ],
+    below: [lower(cloth, 800, 138), seam(points("10,392 26,560 34,806"), 2.4)],
     trunk: [
       upper(cloth, "v"),
       panel(lap, cloth, { deep: 0.9, round: 14, shadow: 0.4, throw: 4 }),
@@ -117,19 +89,9 @@ const strap = (cloth: Cloth, side: 1 | -1): Layer =>
   );
 
 export function slipDress(cloth: Cloth): Garment {
-  const outline = mirrored([
-    [0, 262],
-    [28, 246],
-    [46, 230, 1],
-    [66, 248],
-    [80, 262, 1],
-    [74, 305],
-    [66, 368],
-    [92, 470],
-    [104, 640],
-    [118, 845, 1],
-    [0, 856],
-  ]);
+  const outline = mirrored(
+    knots("0,262 28,246 46,230! 66,248 80,262! 74,305 66,368 92,470 104,640 118,845! 0,856"),
+  );
   return {
     trunk: [
       strap(cloth, -1),
@@ -140,18 +102,7 @@ export function slipDress(cloth: Cloth): Garment {
 }
 
 export function maxiDress(cloth: Cloth): Garment {
-  const top = mirrored([
-    [0, 226, 1],
-    [26, 190],
-    [40, 160, 1],
-    [66, 168, 1],
-    [68, 214],
-    [82, 256, 1],
-    [75, 300],
-    [66, 366],
-    [67, 384, 1],
-    [0, 388],
-  ]);
+  const top = mirrored(knots("0,226! 26,190 40,160! 66,168! 68,214 82,256! 75,300 66,366 67,384! 0,388"));
   return {
     behind: [insideBack("v", cloth)],
     below: [lower(cloth, 930, 184, 1.1, 118)],

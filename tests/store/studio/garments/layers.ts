@@ -1,5 +1,6 @@
 import type { Stance } from "../body.ts";
 import { flipped, type Knot, mirrored, smooth } from "../outline.ts";
+import { knots } from "../points.ts";
 import type { Cloth } from "../recipe.ts";
 import { buttons, type Garment, type Layer, other, panel, seam, stroke } from "../stage.ts";
 import { bodice, collar, cuffs, sleeves, stand } from "./bodice.ts";
@@ -170,22 +171,13 @@ export function jacket(cloth: Cloth, stance: Stance): Garment {
       ]),
       ...collar(cloth, 220),
     ],
-    arms: [...sleeves(cloth, stance, 0.95, [11, 12]), ...cuffs(cloth, stance, 0.88, 0.98, 9)],
+    arms: [...sleeves(cloth, stance, 0.95, [11, 12]), ...cuffs(cloth, stance, 0.86, 0.98, 10)],
   };
 }
 
 export function cardigan(cloth: Cloth, stance: Stance): Garment {
   const band = (side: 1 | -1): Layer => {
-    const right: readonly Knot[] = [
-      [38, 152, 1],
-      [50, 156, 1],
-      [22, 250],
-      [11, 300],
-      [11, 520, 1],
-      [-4, 520, 1],
-      [-4, 300],
-      [8, 246],
-    ];
+    const right: readonly Knot[] = knots("38,152! 50,156! 22,250 11,300 11,520! -4,520! -4,300 8,246");
     return panel(smooth(side === 1 ? right : flipped(right)), cloth, {
       fall: "none",
       round: 4,
@@ -193,12 +185,7 @@ export function cardigan(cloth: Cloth, stance: Stance): Garment {
       throw: 3,
     });
   };
-  const welt = mirrored([
-    [0, 506],
-    [94, 500, 1],
-    [90, 532, 1],
-    [0, 536],
-  ]);
+  const welt = mirrored(knots("0,506 94,500! 90,532! 0,536"));
   return {
     behind: [stand(cloth, 0.55)],
     trunk: [

@@ -1,5 +1,6 @@
 import { footOf, type Stance } from "../body.ts";
 import { limb, type Rib, smooth } from "../outline.ts";
+import { knots } from "../points.ts";
 import type { Cloth } from "../recipe.ts";
 import { type Garment, type Layer, panel } from "../stage.ts";
 
@@ -27,30 +28,16 @@ export function socks(cloth: Cloth): Garment {
       smooth(points.map(([x, y, c]) => (c ? [x + dx, y + dy, c] : [x + dx, y + dy])));
     return [
       panel(
-        at([
-          [-40, -150, 1],
-          [42, -154, 1],
-          [46, -40],
-          [52, 60],
-          [40, 112],
-          [-20, 146],
-          [-96, 170],
-          [-136, 152],
-          [-132, 110],
-          [-84, 82],
-          [-46, 40],
-          [-42, -50],
-        ]),
+        at(
+          knots(
+            "-40,-150! 42,-154! 46,-40 52,60 40,112 -20,146 -96,170 -136,152 -132,110 -84,82 -46,40 -42,-50",
+          ),
+        ),
         cloth,
         { fall: "stiff", deep: 0.7, round: 14, shadow: 0.4, throw: 8, repeat: 1.3 },
       ),
       panel(
-        at([
-          [-43, -186, 1],
-          [44, -190, 1],
-          [43, -136, 1],
-          [-41, -132, 1],
-        ]),
+        at(knots("-43,-186! 44,-190! 43,-136! -41,-132!")),
         { ...cloth, print: "plain" },
         { fall: "none", round: 10, shadow: 0.25, throw: 4 },
       ),

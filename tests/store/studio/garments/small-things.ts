@@ -1,27 +1,12 @@
 import { limb, mirrored, type Point, type Rib, smooth } from "../outline.ts";
+import { knots, points, ribs } from "../points.ts";
 import type { Cloth } from "../recipe.ts";
 import { type Garment, type Layer, other, panel, seam, stroke } from "../stage.ts";
 
 /** A beret on a head: crown over the hair, pulled to one side. */
 export function beret(cloth: Cloth): Garment {
-  const crown = smooth([
-    [-58, 30],
-    [-64, 2],
-    [-30, -34],
-    [30, -40],
-    [78, -14],
-    [82, 16],
-    [56, 34],
-    [0, 30],
-  ]);
-  const band = smooth([
-    [-54, 26, 1],
-    [0, 18],
-    [54, 26, 1],
-    [53, 38, 1],
-    [0, 31],
-    [-53, 38, 1],
-  ]);
+  const crown = smooth(points("-58,30 -64,2 -30,-34 30,-40 78,-14 82,16 56,34 0,30"));
+  const band = smooth(knots("-54,26! 0,18 54,26! 53,38! 0,31 -53,38!"));
   return {
     trunk: [
       panel(crown, cloth, { deep: 0.7, round: 40, shadow: 0.4, throw: 6 }),
@@ -39,19 +24,8 @@ export function beret(cloth: Cloth): Garment {
 }
 
 export function beanie(cloth: Cloth): Garment {
-  const crown = mirrored([
-    [0, -26],
-    [34, -16],
-    [54, 20],
-    [55, 44, 1],
-    [0, 40],
-  ]);
-  const fold = mirrored([
-    [0, 16],
-    [55, 22, 1],
-    [57, 50, 1],
-    [0, 44],
-  ]);
+  const crown = mirrored(knots("0,-26 34,-16 54,20 55,44! 0,40"));
+  const fold = mirrored(knots("0,16 55,22! 57,50! 0,44"));
   return {
     trunk: [panel(crown, cloth, { round: 40 }), panel(fold, cloth, { round: 9, shadow: 0.35, throw: 4 })],
   };
@@ -81,39 +55,12 @@ export function scarf(cloth: Cloth): Garment {
     panel(limb(ribs, "flat"), cloth, { fall: "drape", deep: 1.1, round: 14, shadow: 0.4, throw: 9, repeat });
   return {
     trunk: [
-      tail([
-        [60, -150, 44],
-        [120, -60, 46],
-        [96, 40, 42],
-        [20, 60, 34],
-      ]),
-      tail([
-        [70, -160, 40],
-        [-20, -196, 44],
-        [-104, -130, 46],
-        [-110, -20, 44],
-        [-30, 50, 34],
-      ]),
-      tail([
-        [10, 40, 26],
-        [70, 130, 44],
-        [104, 236, 56],
-      ]),
-      tail([
-        [-6, 44, 26],
-        [-50, 140, 46],
-        [-60, 262, 60],
-      ]),
-      tail([
-        [-36, 20, 26],
-        [2, 48, 30],
-        [44, 72, 26],
-      ]),
-      seam([
-        [-114, 250],
-        [-62, 256],
-        [-8, 252],
-      ]),
+      tail(ribs("60,-150,44 120,-60,46 96,40,42 20,60,34")),
+      tail(ribs("70,-160,40 -20,-196,44 -104,-130,46 -110,-20,44 -30,50,34")),
+      tail(ribs("10,40,26 70,130,44 104,236,56")),
+      tail(ribs("-6,44,26 -50,140,46 -60,262,60")),
+      tail(ribs("-36,20,26 2,48,30 44,72,26")),
+      seam(points("-114,250 -62,256 -8,252")),
     ],
   };
 }
@@ -136,18 +83,7 @@ export function belt(cloth: Cloth): Garment {
     trunk: [
       panel(limb(turn, "flat"), cloth, made),
       panel(limb(end, "flat"), cloth, made),
-      stroke(
-        [
-          [-166, 180],
-          [-120, 178],
-          [-118, 234],
-          [-166, 236],
-          [-166, 180],
-        ],
-        "#b8b4ab",
-        8,
-        0.5,
-      ),
+      stroke(points("-166,180 -120,178 -118,234 -166,236 -166,180"), "#b8b4ab", 8, 0.5),
       stroke(
         [
           [-164, 206],

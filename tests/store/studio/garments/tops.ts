@@ -1,5 +1,6 @@
 import type { Stance } from "../body.ts";
 import { limb, mirrored } from "../outline.ts";
+import { knots, points, ribs } from "../points.ts";
 import type { Cloth } from "../recipe.ts";
 import { buttons, type Garment, type Layer, panel, seam } from "../stage.ts";
 import { bodice, collar, cuffs, hemSeam, insideBack, neckBand, sleeves, stand } from "./bodice.ts";
@@ -29,12 +30,7 @@ export function longsleeve(cloth: Cloth, stance: Stance): Garment {
 }
 
 export function jumper(cloth: Cloth, stance: Stance): Garment {
-  const welt = mirrored([
-    [0, 478],
-    [92, 470, 1],
-    [84, 508, 1],
-    [0, 514],
-  ]);
+  const welt = mirrored(knots("0,478 92,470! 84,508! 0,514"));
   const cable = (x: number, left: boolean): Layer =>
     seam(
       Array.from(
@@ -56,23 +52,12 @@ export function jumper(cloth: Cloth, stance: Stance): Garment {
 }
 
 export function rollneck(cloth: Cloth, stance: Stance): Garment {
-  const roll = limb(
-    [
-      [0, 122, 34],
-      [0, 142, 36],
-      [0, 180, 47],
-    ],
-    "flat",
-  );
+  const roll = limb(ribs("0,122,34 0,142,36 0,180,47"), "flat");
   return {
     trunk: [panel(bodice({ neck: "crew", hem: 496, hemWidth: 86, waist: 70, ease: 3 }), cloth)],
     over: [
       panel(roll, cloth, { fall: "stiff", round: 12, shadow: 0.35, throw: 5 }),
-      seam([
-        [-37, 146],
-        [0, 152],
-        [37, 146],
-      ]),
+      seam(points("-37,146 0,152 37,146")),
     ],
     arms: sleeves(cloth, stance, 1, [5, 5]),
   };
@@ -133,7 +118,7 @@ export function blouse(cloth: Cloth, stance: Stance): Garment {
       bow(-1),
       bow(1),
     ],
-    arms: [...sleeves(cloth, stance, 0.9, [14, 24], 1.3), ...cuffs(cloth, stance, 0.88, 0.98, 8)],
+    arms: [...sleeves(cloth, stance, 0.9, [14, 24], 1.3), ...cuffs(cloth, stance, 0.84, 0.98, 8)],
   };
 }
 
@@ -174,17 +159,6 @@ export function camisole(cloth: Cloth): Garment {
       cloth,
       { fall: "none", round: 2, throw: 3 },
     );
-  const outline = mirrored([
-    [0, 246, 1],
-    [26, 238],
-    [44, 226, 1],
-    [66, 246],
-    [81, 258, 1],
-    [76, 300],
-    [70, 366],
-    [88, 448],
-    [95, 500, 1],
-    [0, 505],
-  ]);
+  const outline = mirrored(knots("0,246! 26,238 44,226! 66,246 81,258! 76,300 70,366 88,448 95,500! 0,505"));
   return { trunk: [strap(-1), strap(1), panel(outline, cloth, { deep: 1.1 }), hemSeam(90, 494)] };
 }
