@@ -12,6 +12,12 @@ export type HangBadge = (picture: HTMLElement, root: Element, open: () => void) 
 export function badgeLayer(signal: AbortSignal): HangBadge {
   const badges = new Map<Element, Badge>();
   const hidden = new Set<Badge>();
+  const waiting = new Set<Badge>();
+
+  const hangAll = () => {
+    for (const badge of waiting) badge.hang();
+    waiting.clear();
+  };
 
   const placeAll = (moved: Iterable<Badge>) => {
     const measured = [...moved].map((badge) => ({ badge, place: badge.measure() }));
@@ -21,7 +27,7 @@ export function badgeLayer(signal: AbortSignal): HangBadge {
   };
   const among = (entries: readonly { target: Element }[]) =>
     entries.flatMap(({ target }) => badges.get(target) ?? []);
-  const adrift = () => [...badges.values()].filter((badge) => badge.adrift);
+  const adrift = () => [...badges.values()].filter((badge) => badge.adrift());
 
   const sizes = new ResizeObserver((entries) => {
     placeAll(among(entries));
@@ -39,12 +45,12 @@ export function badgeLayer(signal: AbortSignal): HangBadge {
     { threshold: [0, SHARE_IN_VIEW] },
   );
 
-  let waiting = false;
+  let frame = false;
   const follow = () => {
-    if (waiting || !adrift().length) return;
-    waiting = true;
+    if (frame || !adrift().length) return;
+    frame = true;
     requestAnimationFrame(() => {
-      waiting = false;
+      frame = false;
       placeAll(adrift());
     });
   };
@@ -57,19 +63,19 @@ export function badgeLayer(signal: AbortSignal): HangBadge {
   });
 
   return (picture, root, open) => {
-    const badge = makeBadge(picture, root, open);
+    const badge = makeBadge(picture, root, open, () => {
+      badges.delete(picture);
+      hidden.delete(badge);
+      waiting.delete(badge);
+      sizes.unobserve(picture);
+      views.unobserve(picture);
+    });
     badges.set(picture, badge);
-    badge.hang();
+    // Badges that come together are all measured before the first is hung: each would make the browser lay out anew.
+    if (!waiting.size) queueMicrotask(hangAll);
+    waiting.add(badge);
     sizes.observe(picture);
-    if (badge.adrift) views.observe(picture);
-    return {
-      ...badge,
-      remove() {
-        badges.delete(picture);
-        sizes.unobserve(picture);
-        views.unobserve(picture);
-        badge.remove();
-      },
-    };
+    if (badge.adrift()) views.observe(picture);
+    return badge;
   };
 }

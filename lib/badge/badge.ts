@@ -26,23 +26,26 @@ export interface Badge {
   /** Puts it where its picture is now. */
   place(place: Place): void;
   measure(): Place;
-  /** True while it hangs on the whole page for want of a positioned element. */
-  readonly adrift: boolean;
+  /** Whether it hangs on the whole page for want of a positioned element. */
+  adrift(): boolean;
   remove(): void;
 }
 
-/** A badge for the product `root` on its `picture`. `open` is called when a person presses it. */
-export function makeBadge(picture: HTMLElement, root: Element, open: () => void): Badge {
+/**
+ * A badge for the product `root` on its `picture`, not hung yet. `open` is called when a person presses it, `gone` when
+ * it is removed.
+ */
+export function makeBadge(picture: HTMLElement, root: Element, open: () => void, gone: () => void): Badge {
   const button = makeButton("chip", "", open);
   // Drawn before it has a place, it would count as something that jumped.
   button.hidden = true;
   const host = makeHost(button, chip);
-  const hanger = hangerOf(picture, root);
+  let hanger = hangerOf(picture, root);
   let attachments = 0;
   return {
     button,
     picture,
-    adrift: !hanger,
+    adrift: () => !hanger,
     show({ state, words, count, cloth, title, note }) {
       button.dataset.state = state;
       const number =
@@ -55,6 +58,7 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void)
     },
     hang() {
       if (host.isConnected || attachments >= MOST_ATTACHMENTS) return;
+      if (attachments) hanger = hangerOf(picture, root);
       attachments += 1;
       (hanger ?? document.documentElement).append(host);
     },
@@ -67,6 +71,9 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void)
       style.top = `${bottom - BADGE_INSET}px`;
       style.maxWidth = `${width - 2 * BADGE_INSET}px`;
     },
-    remove: () => host.remove(),
+    remove() {
+      host.remove();
+      gone();
+    },
   };
 }

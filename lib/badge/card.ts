@@ -40,6 +40,7 @@ export function makeCard(signal: AbortSignal): Card {
   };
   let waiting = 0;
   const follow = () => {
+    if (!shownFor) return;
     cancelAnimationFrame(waiting);
     waiting = requestAnimationFrame(place);
   };

@@ -9,7 +9,8 @@ import { badgeModelOf } from "./badge-model-of.ts";
 import { batched } from "./batched.ts";
 import type { OpenCard } from "./card-subject.ts";
 import { memoryOf, saidPalette } from "./memory.ts";
-import { candidateOf, isPlaceholder, pictureOf, sourceOf, type Tracked } from "./tracked.ts";
+import { settled } from "./settled.ts";
+import { candidateOf, pictureOf, sourceOf, type Tracked } from "./tracked.ts";
 
 /** Pictures read at the same time: more would only slow the page's own loading. */
 const PICTURES_AT_ONCE = 4;
@@ -19,9 +20,6 @@ const NEAR = "300px";
 
 /** How long comparisons are gathered, in milliseconds; shorter than anyone can see. */
 const GATHER = 20;
-
-/** How long a page may take to replace a stand-in by the picture, in milliseconds, before we read the one it names. */
-const PLACEHOLDER_PATIENCE = 600;
 
 export interface FollowDeps {
   readonly ask: AskWorker;
@@ -76,20 +74,28 @@ export function followProducts(deps: FollowDeps): Follower {
     show(tracked);
   };
 
+  const read = async (tracked: Tracked) => {
+    const { product, source } = tracked;
+    const known = await recall(product, source.url);
+    const palette =
+      known ??
+      (await oneOfFew(async () => (isCurrent(tracked, source) ? readPalette(product, source) : null)));
+    if (!palette || !isCurrent(tracked, source)) return;
+    if (!known) remember(source.url, palette);
+    tracked.palette = palette;
+    await compare(tracked);
+  };
+
   const follow = async (tracked: Tracked) => {
     const { product, source } = tracked;
     busy += 1;
     tracked.badge ??= badgeOf(tracked);
     show(tracked);
-    if (isPlaceholder(product)) await new Promise((done) => setTimeout(done, PLACEHOLDER_PATIENCE));
-    const known = await recall(product, source.url);
-    const palette =
-      known ??
-      (await oneOfFew(async () => (isCurrent(tracked, source) ? readPalette(product, source) : null)));
-    if (palette && isCurrent(tracked, source)) {
-      if (!known) remember(source.url, palette);
-      tracked.palette = palette;
-      await compare(tracked);
+    await settled(product);
+    if (isCurrent(tracked, source)) {
+      // Which of several files the page shows is known only now.
+      tracked.source = sourceOf(product);
+      await read(tracked);
     }
     busy -= 1;
     changed();

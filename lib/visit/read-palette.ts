@@ -30,7 +30,11 @@ export async function readPalette(
   };
   const readFrom = (from: PictureSource) =>
     read(from, {
-      ofImage: (image) => sample(pixelsOfImage(image)),
+      ofImage: async (image) => {
+        // Pictures that finish decoding together must not be drawn in one task.
+        await breathe();
+        return sample(pixelsOfImage(image));
+      },
       ofFile: async (file) => sample(await pixelsOfBlob(file)),
       elsewhere: (url) => ask("readPicture", { url, slot, text }),
     });

@@ -2,7 +2,7 @@ import type { Badge } from "../badge/badge.ts";
 import type { Candidate } from "../fit/verdict.ts";
 import type { VerdictBrief } from "../link/messages.ts";
 import type { FoundProduct } from "../page/product.ts";
-import { type PictureSource, SMALLEST_PICTURE } from "../pixels/picture-reader.ts";
+import type { PictureSource } from "../pixels/picture-reader.ts";
 import type { Palette } from "../sample/palette.ts";
 
 /** A product on the page and how far we have come with it. */
@@ -27,12 +27,6 @@ export function candidateOf({ product: { key, title, slot }, palette }: Tracked)
 export function sourceOf({ image, images }: FoundProduct): PictureSource {
   const shown = image instanceof HTMLImageElement ? image : null;
   return { url: shown?.currentSrc || shown?.src || images[0] || "", image: shown };
-}
-
-/** True while the page shows a stand-in of its own for a picture it has yet to load. */
-export function isPlaceholder({ image, images }: FoundProduct): boolean {
-  if (!(image instanceof HTMLImageElement) || !image.complete) return false;
-  return image.naturalWidth < SMALLEST_PICTURE && images.some((url) => url !== image.currentSrc);
 }
 
 /** The element that a badge sits on. */

@@ -1,30 +1,9 @@
-import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import type * as RoomModule from "./badge-room.ts";
 import { chip, drawn, storePage } from "./store-page.ts";
+import { picture, TILES } from "./tiles.ts";
 
 declare const Room: typeof RoomModule;
-
-const DOT =
-  "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' width='200' height='260'%3E%3C/svg%3E";
-const picture = (style = "") => `<img alt="" src="${DOT}" style="width:200px;height:260px;${style}">`;
-
-/** The ways stores build a tile; each must bear a badge without moving by a hair. */
-const TILES: Readonly<Record<string, string>> = {
-  positioned: `<div class="tile" style="position:relative;width:200px">${picture("display:block")}<p>Name</p></div>`,
-  "picture box": `<div class="tile" style="width:200px"><div style="position:relative;overflow:hidden;border:3px solid">${picture("position:absolute;inset:0")}<div style="padding-top:130%"></div></div><p>Name</p></div>`,
-  link: `<a class="tile" href="#away" style="position:relative;display:block;width:200px">${picture()}<span>Name</span></a>`,
-  "inline link": `<div class="tile" style="width:200px"><a href="#away" style="position:relative">${picture()}</a></div>`,
-  "flex with gaps": `<div class="tile" style="position:relative;display:flex;flex-direction:column;gap:9px;width:200px">${picture()}<b>Name</b></div>`,
-  "grid with gaps": `<div class="tile" style="position:relative;display:grid;gap:9px;width:200px">${picture()}<b>Name</b></div>`,
-  "last child rule": `<style>.last>*+*{margin-top:40px}.last>:last-child{padding:20px}</style><div class="tile last" style="width:200px"><div style="position:relative">${picture()}</div><p>Name</p></div>`,
-  static: `<div class="tile" style="width:200px">${picture()}<p>Name</p></div>`,
-  "table cell": `<table class="tile"><tr><td>${picture()}</td></tr></table>`,
-  button: `<div class="tile" style="position:relative;width:220px"><button style="position:relative">${picture()}</button></div>`,
-  "right to left": `<div class="tile" dir="rtl" style="position:relative;width:200px">${picture()}<p>اسم</p></div>`,
-  background: `<div class="tile" style="width:200px"><div class="picture" style="position:relative;height:260px;background:#777"></div></div>`,
-  "scrolled box": `<div class="tile" style="position:relative;width:200px;height:300px;overflow:auto"><div style="height:120px"></div>${picture()}</div>`,
-};
 
 describe("a badge on a tile", () => {
   it("moves nothing, is big enough and sits on its picture, however the tile is built", async () => {
@@ -153,142 +132,6 @@ describe("a badge on a tile", () => {
   });
 });
 
-describe("what a page can do to a badge", () => {
-  it("cannot look into it", async () => {
-    const page = await storePage(TILES.positioned ?? "", { open: false });
-    await page.evaluate(() => {
-      Room.badgeAll();
-    });
-    await drawn(page);
-    expect(
-      await page.evaluate(() => {
-        const host = document.querySelector("hueward-view");
-        return [host?.shadowRoot, host?.textContent, host?.outerHTML];
-      }),
-    ).toEqual([null, "", "<hueward-view></hueward-view>"]);
-    await page.close();
-  });
-
-  it("cannot restyle it", async () => {
-    const look = async (css: string) => {
-      const page = await storePage(`<style>${css}</style>${TILES.positioned}`);
-      await page.evaluate(() => {
-        Room.badgeAll();
-      });
-      await drawn(page);
-      const found = await chip(page).evaluate((button) => {
-        const { color, backgroundColor, fontSize, opacity, visibility, direction } = getComputedStyle(button);
-        return [
-          color,
-          backgroundColor,
-          fontSize,
-          opacity,
-          visibility,
-          direction,
-          JSON.stringify(button.getBoundingClientRect()),
-        ];
-      });
-      await page.close();
-      return found;
-    };
-    const hostile = `
-      hueward-view { position: static !important; display: none !important; opacity: 0 !important; visibility: hidden !important;
-        --ink: red !important; --paper: red !important; transform: scale(3) !important; font-size: 40px !important; }
-      .tile { direction: rtl; color: lime; } .tile > * { position: relative !important; left: 50px !important; }
-      button, span { color: lime !important; background: red !important; padding: 40px !important; }`;
-    // The hostile page also moves its own picture: by layout, so take that rule for both.
-    expect(await look(`.tile > img { position: relative; left: 50px } ${hostile}`)).toEqual(
-      await look(".tile > img { position: relative; left: 50px }"),
-    );
-  });
-
-  it("cannot keep it from being drawn by the strictest policy", async () => {
-    const page = await storePage(TILES.positioned ?? "", {
-      headers: {
-        "content-security-policy":
-          "default-src 'none'; img-src data:; require-trusted-types-for 'script'; trusted-types 'none'",
-      },
-    });
-    const errors: string[] = [];
-    page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
-    page.on("pageerror", (error) => errors.push(error.message));
-    await page.evaluate(() => {
-      Room.badgeAll();
-    });
-    await drawn(page);
-    await chip(page).click();
-    await drawn(page);
-    const colors = await page.evaluate(() =>
-      [...document.querySelectorAll("hueward-view")].map((host) => {
-        const inner = host.shadowRoot?.querySelector(".chip,.card");
-        const part = host.shadowRoot?.querySelector(".part");
-        return [inner, part].map((element) => element && getComputedStyle(element).backgroundColor);
-      }),
-    );
-    expect(colors).toEqual(Array(2).fill(["rgb(250, 250, 248)", "oklab(0.5 0.17 0.08)"]));
-    expect(errors.filter((error) => !error.includes("style-src"))).toEqual([]);
-    await page.close();
-  });
-
-  it("cannot press it", async () => {
-    const page = await storePage(TILES.positioned ?? "");
-    const pressed = await page.evaluate(() => {
-      Room.badgeAll();
-      const host = document.querySelector<HTMLElement>("hueward-view");
-      const button = host?.shadowRoot?.querySelector("button");
-      host?.click();
-      button?.click();
-      for (const type of ["click", "keydown"])
-        button?.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
-      return Room.pressed;
-    });
-    expect(pressed).toEqual([]);
-    await page.close();
-  });
-});
-
-describe("pressing a badge", () => {
-  const inLink = async () => {
-    const page = await storePage(TILES.link ?? "");
-    await page.evaluate(() => {
-      Room.badgeAll();
-      const heard: string[] = [];
-      Object.assign(globalThis, { heard });
-      for (const type of ["click", "mousedown", "pointerdown", "keydown", "touchstart"]) {
-        document.addEventListener(type, () => heard.push(type));
-      }
-    });
-    await drawn(page);
-    return page;
-  };
-  const outcome = (page: Page) =>
-    page.evaluate(() => [Room.pressed, (globalThis as unknown as { heard: string[] }).heard, location.hash]);
-
-  it("by mouse opens the card, follows no link and tells the page nothing", async () => {
-    const page = await inLink();
-    await chip(page).click();
-    expect(await outcome(page)).toEqual([["badge"], [], ""]);
-    await page.close();
-  });
-
-  for (const key of ["Enter", "Space"]) {
-    it(`by ${key} does the same`, async () => {
-      const page = await inLink();
-      await chip(page).focus();
-      await page.keyboard.press(key);
-      expect(await outcome(page)).toEqual([["badge"], [], ""]);
-      await page.close();
-    });
-  }
-
-  it("leaves the link around it working", async () => {
-    const page = await inLink();
-    await page.locator("img").click({ position: { x: 100, y: 40 } });
-    expect(await page.evaluate(() => location.hash)).toBe("#away");
-    await page.close();
-  });
-});
-
 describe("reading a badge", () => {
   /** Contrast ratio of WCAG 2.2 (relative luminance and 1.4.3) of two "rgb(r, g, b)" colours. */
   const contrast = (a: string, b: string) => {
@@ -305,7 +148,7 @@ describe("reading a badge", () => {
 
   for (const dark of [false, true]) {
     it(`is possible over any picture, ${dark ? "dark" : "light"}`, async () => {
-      const page = await storePage(TILES.positioned ?? "", { dark });
+      const page = await storePage(TILES.positioned, { dark });
       await page.evaluate(() => {
         Room.badgeAll();
       });
@@ -316,13 +159,8 @@ describe("reading a badge", () => {
       });
       expect(paper).toMatch(/^rgb\(/); // opaque
       expect(contrast(ink, paper)).toBeGreaterThanOrEqual(4.5);
-      // Some edge of the badge stands out 3:1 whatever lies under it: paper or hairline.
-      for (let grey = 0; grey <= 255; grey += 5) {
-        const under = `rgb(${grey}, ${grey}, ${grey})`;
-        expect(
-          Math.max(contrast(paper, under), contrast(border, under), contrast(border, paper)),
-        ).toBeGreaterThanOrEqual(3);
-      }
+      // The hairline marks the badge off where the picture is as light or as dark as its paper.
+      expect(contrast(border, paper)).toBeGreaterThanOrEqual(3);
       await page.close();
     });
   }

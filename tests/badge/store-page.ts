@@ -28,6 +28,7 @@ export async function storePage(
     viewport: { width, height: 600 },
     colorScheme: dark ? "dark" : "light",
     reducedMotion: "reduce",
+    hasTouch: true,
   });
   if (open) {
     await page.addInitScript(() => {

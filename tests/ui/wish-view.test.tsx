@@ -23,7 +23,7 @@ it("shows price, store and what each would do for the closet today", async () =>
   const cards = [...document.querySelectorAll(".wish-card")];
   expect(cards.map((card) => card.querySelector(".wish-headline")?.textContent ?? "")).not.toContain("");
   expect(cards[0]?.querySelectorAll(".relation-row").length).toBeGreaterThan(0);
-  const link = button("Open at shop.localhost");
+  const link = button("Store page of Ribbed cardigan");
   expect(link.getAttribute("rel")).toBe("noopener noreferrer");
   expect(link.getAttribute("href")).toBe("https://shop.localhost/cardigan");
 });

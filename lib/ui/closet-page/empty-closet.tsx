@@ -19,8 +19,8 @@ export function EmptyCloset({
       <h2>Start with what most closets hold</h2>
       <p>
         Tick what you own and set the colours about right. That is enough for the badges on store pages to
-        tell you what a product goes with; correct and add the rest later. What you buy hangs itself here:
-        choose “I own this” on the card of a product.
+        tell you what a product goes with; correct and add the rest in your own time. On a store page, “I own
+        this” hangs a product here too.
       </p>
       <p class="empty-else">
         Or <Button onClick={onAdd}>add a piece by hand</Button>{" "}

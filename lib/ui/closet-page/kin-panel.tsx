@@ -100,7 +100,7 @@ function KinRow({ kin, onSelect }: { kin: Kin; onSelect: (id: string) => void })
         <Cloth swatches={named} size="chip" />
         <span>
           {piece.name}
-          {nearest && <span class="soft small"> or {RELATION_WORDS[nearest]}</span>}
+          {nearest && <span class="kin-doubt soft small">or {RELATION_WORDS[nearest]}</span>}
         </span>
       </button>
     </li>

@@ -45,8 +45,7 @@ export function WishCard({ wish, explained, waiting, onOwn, onRemove }: WishCard
         <div class="wish-actions">
           {wish.link && (
             <a class="button button-plain" href={wish.link} target="_blank" rel="noopener noreferrer">
-              Open at {wish.store}
-              <span class="unseen">: {wish.title}, in a new tab</span>
+              Store page<span class="unseen"> of {wish.title}, in a new tab</span>
             </a>
           )}
           <Button onClick={() => onOwn(wish)} aria-label={`I own this now: ${wish.title}`}>

@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import { code, here, page, there, UPPER } from "./pixels-page.ts";
+import type * as Room from "./pixels-room.ts";
+
+declare const Pixels: typeof Room;
+
+describe("picture files", () => {
+  it("stops at eight megabytes", async () => {
+    const answer = await page.evaluate(
+      (url) => Pixels.fetchPicture(url, new AbortController().signal).catch((error) => String(error)),
+      there("open/endless"),
+    );
+    expect(answer).toBe("PictureError: The picture is too large to read.");
+  });
+
+  it("says that it cannot read what is no picture", async () => {
+    const answers = await page.evaluate(async () => {
+      const files = [
+        new Blob(["not a picture"]),
+        new Blob(['<svg xmlns="http://www.w3.org/2000/svg"/>'], { type: "image/svg+xml" }),
+      ];
+      return Promise.all(files.map((file) => Pixels.pixelsOfBlob(file).catch((error) => String(error))));
+    });
+    expect(answers).toEqual(Array(2).fill("PictureError: This kind of picture cannot be read."));
+  });
+
+  it("reads a file in a worker as well", async () => {
+    const answer = await page.evaluate(
+      async ([script, url]) => {
+        const source = `${script};onmessage = async (e) => {
+          const { data } = await Pixels.pixelsOfBlob(e.data);
+          postMessage([[...data.slice(0, 4)], await Pixels.thumbnailOf(e.data)]);
+        };`;
+        const worker = new Worker(URL.createObjectURL(new Blob([source])));
+        worker.postMessage(await (await fetch(url ?? "")).blob());
+        return new Promise<[number[], string]>((resolve) => {
+          worker.onmessage = (event) => resolve(event.data);
+        });
+      },
+      [code, here("halves")],
+    );
+    expect(answer[0]).toEqual(UPPER);
+    expect(answer[1]).toMatch(/^data:image\/jpeg;base64,/);
+  });
+});
+
+describe("thumbnails", () => {
+  /** Size of the URL, shape of the picture, and the colour of one pixel. */
+  const thumbnail = (name: string, x: number) =>
+    page.evaluate(
+      async ([url, at]) => {
+        const file = await (await fetch(String(url))).blob();
+        const image = new Image();
+        image.src = await Pixels.thumbnailOf(file);
+        await image.decode();
+        const canvas = Object.assign(document.createElement("canvas"), {
+          width: image.naturalWidth,
+          height: image.naturalHeight,
+        });
+        const context = canvas.getContext("2d");
+        context?.drawImage(image, 0, 0);
+        return {
+          characters: image.src.length,
+          size: [canvas.width, canvas.height],
+          pixel: [...(context?.getImageData(Number(at), 20, 1, 1).data ?? [])],
+        };
+      },
+      [here(name), x],
+    );
+
+  it("keeps the shape and never enlarges", async () => {
+    expect((await thumbnail("halves", 20)).size).toEqual([120, 240]);
+    expect((await thumbnail("noise", 20)).size).toEqual([187, 240]);
+  });
+
+  it("stays within its limit even for noise", async () => {
+    const { characters } = await thumbnail("noise", 20);
+    expect(characters).toBeLessThanOrEqual(await page.evaluate(() => Pixels.THUMBNAIL_LIMIT));
+  });
+
+  it("puts white behind transparent parts", async () => {
+    const { pixel } = await thumbnail("clear", 10);
+    for (const channel of pixel) expect(channel).toBeGreaterThan(250);
+  });
+
+  it("makes one from a picture on the page where the page may read it", async () => {
+    const answers = await page.evaluate(
+      async (urls) =>
+        Promise.all(
+          urls.map(async (src) => {
+            const image = Object.assign(new Image(), { src });
+            await image.decode();
+            return Pixels.thumbnailOfImage(image).then(
+              (url) => url.slice(0, 16),
+              (error) => String(error),
+            );
+          }),
+        ),
+      [here("halves"), there("shut/halves")],
+    );
+    expect(answers).toEqual([
+      "data:image/jpeg;",
+      "PictureError: The store does not let this picture be read.",
+    ]);
+  });
+});
