@@ -18,7 +18,9 @@ export interface ExtensionBrowser {
   worker(): Promise<Worker>;
   /** Opens a page of the extension, "closet.html" for one. */
   openPage(path: string): Promise<Page>;
-  /** Grants origins as the browser's own settings page would, so that a request for them needs no answer. */
+  /** Says yes beforehand to a request for these origins, since headless nobody can answer the browser's question. */
+  approve(origins: readonly string[]): Promise<void>;
+  /** Has the extension ask for these origins, approved beforehand, so that it holds them. */
   grant(origins: readonly string[]): Promise<void>;
   /** Clicks the toolbar button on `page`, which grants activeTab and opens the popup. */
   clickAction(page: Page): Promise<Popup>;
@@ -143,20 +145,33 @@ export async function openExtension(
     await page.goto(`chrome-extension://${id}/${path}`);
     return page;
   };
+  const approve = async (origins: readonly string[]) => {
+    const page = await context.newPage();
+    await page.goto("chrome://extensions");
+    for (const origin of origins) {
+      await page.evaluate(
+        `chrome.developerPrivate.addHostPermission(${JSON.stringify(id)}, ${JSON.stringify(`${origin}/*`)})`,
+      );
+    }
+    await page.close();
+  };
   return {
     context,
     id,
     profile,
     worker,
     openPage,
+    approve,
     grant: async (origins) => {
-      const page = await context.newPage();
-      await page.goto("chrome://extensions");
-      for (const origin of origins) {
-        await page.evaluate(
-          `chrome.developerPrivate.addHostPermission(${JSON.stringify(id)}, ${JSON.stringify(`${origin}/*`)})`,
-        );
-      }
+      await approve(origins);
+      const page = await openPage("closet.html");
+      const patterns = JSON.stringify(origins.map((origin) => `${origin}/*`));
+      // The browser takes such a request only from within a click.
+      await page.evaluate(`void (globalThis.asked = new Promise((answered, failed) => addEventListener("click", () => {
+        chrome.permissions.request({ origins: ${patterns} }).then(answered, failed);
+      }, { once: true })))`);
+      await page.locator("h1").first().click();
+      if ((await page.evaluate("asked")) !== true) throw new Error(`No grant for ${origins.join(", ")}.`);
       await page.close();
     },
     clickAction: async (page) => {

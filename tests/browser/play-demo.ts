@@ -48,7 +48,7 @@ async function walkThrough(
   folder: string,
 ): Promise<void> {
   const at = (name: string) => join(folder, `${name}.png`);
-  await extension.grant([store.shopUrl, store.cdnUrl].map((url) => url.replace(/:\d+$/, "")));
+  await extension.approve([store.shopUrl, store.cdnUrl].map((url) => url.replace(/:\d+$/, "")));
   const shop = await extension.context.newPage();
   await shop.goto(store.shopUrl);
   const popup = await extension.clickAction(shop);
