@@ -64,7 +64,9 @@ export function readContext(doc: Document): Context {
     hint: moneyHint(doc, language, described),
     furniture: findFurniture(),
     described,
-    describedAs: (link, title) => byName.get(nameKey(title)) ?? byPath.get(pathOf(link ?? "", doc.baseURI)),
+    describedAs: (link, title) =>
+      byName.get(nameKey(title)) ??
+      (byPath.size > 0 ? byPath.get(pathOf(link ?? "", doc.baseURI)) : undefined),
     subject: [...trail]
       .slice(0, 6)
       .map((element) => element.textContent?.slice(0, 80) ?? "")

@@ -1,5 +1,5 @@
 import { readColorTerms } from "../words/read-color-terms.ts";
-import { nearest } from "./ancestors.ts";
+import { nameOf, nearest } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./found-product.ts";
 import { nameKey, plainText } from "./plain-text.ts";
@@ -19,7 +19,10 @@ const BUY =
   /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|añadir|agregar|comprar|aggiungi al|in winkel|adicionar|lägg i|köp|dodaj do|カート|購入|加入|أضف|add-?_?to-?_?(cart|bag|basket)|cart\/add/i;
 const BUTTONS = 'button,[type=submit],[role=button],a[class*="cart"],form[action*="cart/add"]';
 const CHOSEN =
-  ':checked,[aria-checked="true"],[aria-selected="true"],[aria-pressed="true"],[class*="selected"],[class*="active"]';
+  ':checked,[aria-checked="true"],[aria-selected="true"],[aria-pressed="true"],[aria-current="true"],[class*="selected"],[class*="active"],[class*="chosen"]';
+
+/** What colour choosers are called in markup. */
+const COLOR_NAME = /colou?r|swatch|farb|couleur|kleur|färg|kolor/i;
 
 const sameName = (a: string, b: string): boolean => {
   const [x, y] = [nameKey(a), nameKey(b)];
@@ -29,12 +32,16 @@ const sameName = (a: string, b: string): boolean => {
 const attributes = (element: Element, ...names: readonly string[]): readonly string[] =>
   names.map((name) => plainText(element.getAttribute(name)));
 
-/** Words of the chosen variant that name a colour. */
+/** Words of the chosen variant that name a colour, or stand where colours are chosen. */
 function chosenColor(root: Element): string {
   for (const choice of [...root.querySelectorAll(CHOSEN)].slice(0, MOST_CHOICES)) {
     const said = [...attributes(choice, "aria-label", "title", "value"), plainText(choice.textContent)];
-    const text = said.find((words) => words.length < 40 && readColorTerms(words).length > 0);
-    if (text) return text;
+    const text = said.find((words) => words.length > 1 && words.length < 40) ?? "";
+    const place = [choice, choice.parentElement, choice.parentElement?.parentElement];
+    const among = place.some(
+      (near) => near && COLOR_NAME.test(`${nameOf(near)} ${near.getAttribute("name")}`),
+    );
+    if (text && (among || readColorTerms(text).length > 0)) return text;
   }
   return "";
 }
@@ -53,9 +60,7 @@ export function mainProduct(survey: Survey, clusters: readonly Cluster[], contex
   const buttons = [...doc.querySelectorAll(BUTTONS)].slice(0, MOST_BUTTONS).filter(buys);
   const unlisted = context.described.filter((one) => !one.listed);
   const found: Draft[] = [];
-  const headings = doc.querySelectorAll(
-    doc.querySelector("h1") ? "h1,[itemprop=name]" : "h2,[itemprop=name]",
-  );
+  const headings = doc.querySelectorAll(doc.querySelector("h1") ? "h1" : "h2,[itemprop=name]");
   for (const heading of [...headings].slice(0, MOST_HEADINGS)) {
     if (furniture.whyNot(heading) || furniture.isHidden(heading)) continue;
     const tiles = new Set<Element>();

@@ -21,6 +21,7 @@ const isStandIn = (url: string): boolean =>
 export function pictureUrl(written: string, base: string): string | null {
   const text = written.trim();
   if (!text || text.includes("{") || text.length > 100_000) return null;
+  if (/^https?:\/\/\w/.test(text)) return text;
   const url = URL.parse(text, base);
   return url && /^(https?:|data:image\/)/i.test(url.href) ? url.href : null;
 }
@@ -52,7 +53,7 @@ function written(element: Element): readonly string[] {
     if (/srcset/.test(name)) later.push(...fromSrcset(text));
     else if (PICTURE_FILE.test(text) || /src|original/.test(name)) later.push(text);
   }
-  return [value("src"), ...later, ...fromSrcset(value("srcset")), ...backgroundOf(value("style"))];
+  return [...later, ...fromSrcset(value("srcset")), ...backgroundOf(value("style"))];
 }
 
 /**
@@ -60,8 +61,10 @@ function written(element: Element): readonly string[] {
  * renditions. Stand-ins are left out; a small data picture stays where there is nothing else.
  */
 export function pictureUrls(element: Element): readonly string[] {
-  const found: string[] = "currentSrc" in element ? [String(element.currentSrc)] : [];
-  found.push(...written(element));
+  // An image resolves its own address far faster than a URL does.
+  const own =
+    "currentSrc" in element && "src" in element ? [element.currentSrc, element.src].map(String) : [];
+  const found = [...own, ...written(element)];
   const picture = element.closest("picture");
   for (const source of picture?.querySelectorAll("source") ?? []) found.push(...written(source));
   const spare = (picture ?? element).parentElement

@@ -1,5 +1,5 @@
 import type { MoneyHint } from "./currency.ts";
-import { type Amount, amountsIn } from "./price.ts";
+import { type Amount, amountsIn, deniesPrice } from "./price.ts";
 
 /** A short piece of text on the page that shows a price. */
 export interface PriceLeaf {
@@ -37,15 +37,17 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
   const text = node.nodeValue?.trim() ?? "";
   const element = node.parentElement;
   if (!element || text.length > LONGEST_TAG || !/[\d٠-٩۰-۹]/.test(text)) return null;
-  if (element.closest("script,style,noscript,template,option,button,textarea")) return null;
+  if (element.closest("script,style,noscript,template,option,button,label,textarea")) return null;
   const own = amountsIn(text, hint);
   if (own.length > 0) {
     if (letters(text) > MOST_LETTERS) return null;
     const parent = element.parentElement;
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
     const wide = parent && (parent.textContent?.length ?? 0) < LONGEST_TAG / 2;
-    const around = wide ? amountsIn(joinedText(parent), hint) : [];
-    return { element, text, amounts: around.length === own.length ? around : own };
+    const joined = wide ? joinedText(parent) : text;
+    const around = amountsIn(joined, hint);
+    const same = around.length === own.length;
+    return deniesPrice(same ? joined : text) ? null : { element, text, amounts: same ? around : own };
   }
   if (letters(text) > 0) return null;
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = up.parentElement, step++) {

@@ -9,12 +9,21 @@ const MONEY = new RegExp(
   "giu",
 );
 
-/** What stands beside an amount that is not the price to pay: savings, instalments, shipping, limits. */
+/** What stands beside an amount that is a part of the price: instalments, months, measures; or a price that was. */
 const ASIDE =
-  /\b(save|saving|off|you save|sparen?|ersparnis|économisez|ahorr\w+|risparmi\w*|instal\w+|payments?|cuotas|raten?|parcelas?|shipping|versand\w*|livraison|envío|frete|over|under|unter|up to|was|rrp|msrp|uvp|donat\w+)\b|\d ?[x×] |\/ ?(mo|month|monat|mois|mes|kg|100|l)\b/i;
+  /\b(instal\w+|payments?|cuotas|raten?|parcelas?|was|rrp|msrp|uvp)\b|\d ?[x×] |\/ ?(mo|month|monat|mois|mes|kg|100|l)\b/i;
+
+/** What stands beside an amount that is no price at all: savings, shipping, limits, gifts. */
+const NO_PRICE =
+  /\b(sav(e|ing)|off|sparen?|ersparnis|économisez|ahorr\w+|risparmi\w*|shipping|versand\w*|livraison|envío|frete|frakt\w*|over|under|unter|up to|donat\w+)\b/i;
+
+/** Whether the words of a short text deny that its amount is a price. */
+export const deniesPrice = (text: string): boolean => NO_PRICE.test(text);
 
 /** Other scripts' digits and wide forms in the plain ones. */
-const plainDigits = (text: string): string =>
+const plainDigits = (text: string): string => (/^[ -~€£]*$/.test(text) ? text : foreignDigits(text));
+
+const foreignDigits = (text: string): string =>
   text
     .normalize("NFKC")
     .replace(/[٠-٩]/g, (digit) => String(digit.charCodeAt(0) - 0x660))
@@ -26,9 +35,7 @@ const plainDigits = (text: string): string =>
  * separator before exactly three digits parts thousands, unless the currency counts in thousandths.
  */
 export function parseAmount(written: string, currency: string | null = null): number {
-  const text = plainDigits(written)
-    .replace(/[ '’٬]/g, "")
-    .replaceAll("٫", ".");
+  const text = written.replace(/[ '’٬]/g, "").replaceAll("٫", ".");
   const last = Math.max(text.lastIndexOf("."), text.lastIndexOf(","));
   if (last < 0) return Number(text);
   const fraction = text.slice(last + 1);

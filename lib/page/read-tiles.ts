@@ -2,6 +2,7 @@ import { nearest } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import { foundProduct } from "./found-product.ts";
 import { isPutAway } from "./furniture.ts";
+import { leadsToGroup } from "./link.ts";
 import { plainText } from "./plain-text.ts";
 import type { FoundPage, FoundProduct } from "./product.ts";
 import type { Survey } from "./survey.ts";
@@ -38,13 +39,16 @@ export function* readTiles(
   const roots = new Set(tiles.map(({ root }) => root));
   const consider = (root: Element, { pictures, prices }: Pick<Cluster, "pictures" | "prices">) => {
     const text = root.textContent?.slice(0, 600) ?? "";
-    const why =
-      furniture.whyNot(root) ??
-      (isPutAway(root, furniture) ? "not displayed" : GIFT.test(text) ? "asks for a gift" : null);
+    let why = furniture.whyNot(root);
+    if (!why && isPutAway(root, furniture)) why = "not displayed";
+    if (!why && GIFT.test(text)) why = "asks for a gift";
     const product = why ? null : foundProduct({ root, role: "tile", pictures, prices }, context);
-    if (product) products.push(product);
-    else if (rejected.length < MOST_REJECTED)
-      rejected.push({ what: plainText(text).slice(0, 80), why: why ?? "has no title or no picture" });
+    if (!product) why ??= "has no title or no picture";
+    else if (product.link && leadsToGroup(product.link)) why = "leads to a category";
+    else if (!product.link && tiles.length === 1 && product.evidence.length === 1)
+      why = "one picture and one price, and nothing that says product";
+    else products.push(product);
+    if (why && rejected.length < MOST_REJECTED) rejected.push({ what: plainText(text).slice(0, 80), why });
   };
   for (const [i, tile] of tiles.entries()) {
     if (i % STRIDE === 0) yield;

@@ -6,6 +6,8 @@ import { SMALLEST_PICTURE, type Survey } from "./survey.ts";
 const MOST_PRICES = 6;
 /** How far above picture and price the title or link may hang. */
 const STEPS_UP = 4;
+/** Elements that hold everything, so that meeting in them means nothing. */
+const WHOLE = /^(HTML|BODY|MAIN)$/;
 /** Elements looked at for a background picture in one tile, and tiles looked at so. */
 const MOST_BACKGROUNDS = 60;
 const MOST_BARE = 400;
@@ -52,7 +54,9 @@ export function clustersOf(survey: Survey): readonly Cluster[] {
   }
   return [...groups].flatMap(([root, prices]) => {
     const own = pictures.get(root) ?? [];
-    const holdsMore = pricesIn.get(root) !== prices.length || prices.length > MOST_PRICES || own.length === 0;
+    const wholePage = WHOLE.test(root.tagName);
+    const holdsMore =
+      wholePage || pricesIn.get(root) !== prices.length || prices.length > MOST_PRICES || own.length === 0;
     const cluster = { root, pictures: own, prices, holdsMore };
     return holdsMore ? [cluster, ...bareClusters(prices, pricesIn)] : cluster;
   });
@@ -63,7 +67,7 @@ function bareClusters(prices: readonly PriceLeaf[], pricesIn: Survey["pricesIn"]
   const pictures = new Map<Element, Element>();
   const groups = groupPrices(prices.slice(0, MOST_BARE), ({ element }) => {
     const root = nearest(element, (up) => {
-      if ((pricesIn.get(up) ?? 0) > MOST_PRICES) return true;
+      if ((pricesIn.get(up) ?? 0) > MOST_PRICES || WHOLE.test(up.tagName)) return true;
       const picture = backgroundIn(up);
       if (picture) pictures.set(up, picture);
       return Boolean(picture);
@@ -88,7 +92,7 @@ export function tileRoot({ root: smallest, pictures, prices }: Cluster, survey: 
     const named = letters(root.textContent?.slice(0, 2000) ?? "") > priced + 2;
     const up = root.parentElement;
     const linked = root.closest("a[href]") ?? root.querySelector("a[href]");
-    if (!up || (named && linked) || /^(BODY|MAIN)$/.test(up.tagName)) break;
+    if (!up || (named && linked) || WHOLE.test(up.tagName)) break;
     if (survey.pricesIn.get(up) !== survey.pricesIn.get(smallest)) break;
     if ((survey.picturesIn.get(up) ?? 0) > pictures.length) break;
     root = up;

@@ -32,30 +32,35 @@ function toldBy(element: Element): number {
   return told;
 }
 
-/** How much one text looks like the name of a product; higher is likelier. `alt`: what the picture is called. */
-function weigh(written: string, holder: Element, root: Element, alt: string): Guess {
-  let text = plainText(written);
-  let score = ACTION.test(text) ? -5 : 0;
-  let named = false;
+/** The most that the words of a text can add to what its place tells. */
+const MOST_BY_WORDS = 4;
+
+/** The text and how much it looks like the name of a product, where that is more than `least`; `alt`: what the picture is called. */
+function weigh(written: string, holder: Element, root: Element, alt: string, least: number): Guess | null {
+  let marked: Element | null = null;
+  let score = 0;
   for (
     let up: Element | null = holder, level = 0;
     up && up !== root && level < LEVELS;
     up = up.parentElement, level++
   ) {
-    if (/^(BUTTON|LABEL)$/.test(up.tagName)) score -= 6;
-    if (up.tagName === "A") score += 1;
-    if (named) continue;
+    const { tagName } = up;
+    if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
+    if (tagName === "A") score += 1;
+    if (marked) continue;
     const told = toldBy(up);
-    const heading = /^H[1-6]$/.test(up.tagName);
+    const heading = /^H[1-6]$/.test(tagName);
     if (told < 0) score -= 4;
     else if (heading || told > 0) {
-      named = true;
+      marked = up;
       score += heading ? 4 : 3;
-      const whole = plainText(up.textContent);
-      if (whole.length < 160) text = whole;
     }
   }
+  if (score + MOST_BY_WORDS <= least) return null;
+  const whole = plainText(marked?.textContent);
+  const text = marked && whole.length < 160 ? whole : plainText(written);
   const key = nameKey(text);
+  if (ACTION.test(text)) score -= 5;
   if (key.length < 3) score -= 4;
   if (text.length > 120) score -= 3;
   if (key.length > 2 && alt && (alt.includes(key) || key.includes(alt))) score += 3;
@@ -84,8 +89,8 @@ export function titleIn(
     const part = written.trim();
     if (prices.some(({ element, text }) => text.includes(part) && element.contains(parent))) continue;
     n++;
-    const guess = weigh(written, parent, root, altKey);
-    if (guess.score > best.score) best = guess;
+    const guess = weigh(written, parent, root, altKey, best.score);
+    if (guess && guess.score > best.score) best = guess;
   }
   if (best.text) return best.text;
   const said = [

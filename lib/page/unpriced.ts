@@ -1,6 +1,6 @@
 import { nameOf } from "./ancestors.ts";
 import type { Context } from "./context.ts";
-import { linkIn, linkUrl } from "./link.ts";
+import { leadsToGroup, linkIn, linkUrl } from "./link.ts";
 import type { FoundProduct } from "./product.ts";
 import type { Survey } from "./survey.ts";
 
@@ -13,7 +13,6 @@ const TILE_NAME =
   /(^|[\s_-])product(?!s|-?(categor|grid|list|gallery|media|image|thumb))([\s_-]|$)|product-?(card|item|tile)/i;
 const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article/i;
 const PRODUCT_PATH = /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|item|p|dp)\/[^/]+/i;
-const GROUP_PATH = /\/(categor\w*|collections?|c|blogs?|pages?)\/[^/]*\/?$/i;
 
 /** The path a link lies in: products of one store share it, its campaigns do not. */
 const branch = (link: string | null): string => link?.replace(/[^/]*\/?([?#].*)?$/, "") ?? "";
@@ -34,7 +33,7 @@ function rootAround(
     named ||= TILE_NAME.test(name);
     const anchor = linkIn(up, picture);
     const link = anchor && linkUrl(anchor);
-    if (!link || GROUP_PATH.test(link) || !/\p{L}{2}/u.test(up.textContent ?? "")) continue;
+    if (!link || leadsToGroup(link) || !/\p{L}{2}/u.test(up.textContent ?? "")) continue;
     const kin = branches.size > 0 ? named && branches.has(branch(link)) : PRODUCT_PATH.test(link);
     if (kin || context.describedAs(link, "")) return up;
   }

@@ -3,6 +3,7 @@ import { LOOK_ALIKE_CASES } from "./cases/look-alikes.ts";
 import { MAIN_CASES } from "./cases/main-products.ts";
 import { PICTURE_CASES } from "./cases/pictures.ts";
 import { TILE_CASES } from "./cases/tiles.ts";
+import { WHOLE_PAGES } from "./cases/whole-pages.ts";
 import { expectedLine, lineOf } from "./compare.ts";
 import { readCase } from "./read-case.ts";
 
@@ -11,6 +12,7 @@ describe.each([
   ["pictures", PICTURE_CASES],
   ["look-alikes", LOOK_ALIKE_CASES],
   ["main products", MAIN_CASES],
+  ["whole pages", WHOLE_PAGES],
 ])("%s, without layout", (_, cases) => {
   it.each(cases.filter((page) => !page.layout))("$name", (page) => {
     const found = readCase(page);

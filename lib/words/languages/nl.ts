@@ -18,7 +18,7 @@ export const nl: Vocabulary = {
   basicColors: [
     "zwart",
     "wit",
-    "-grijs grijze",
+    "-grijs -grijze",
     "rood rode -rood",
     "oranje",
     "-geel gele",

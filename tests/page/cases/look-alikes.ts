@@ -32,6 +32,14 @@ export const LOOK_ALIKE_CASES: readonly PageCase[] = [
     `<div><a href="/collections/under-50"><img src="/i/a.jpg"><h3>Gifts under $50</h3></a><a href="/collections/under-100"><img src="/i/b.jpg"><h3>Gifts under $100</h3></a></div>`,
   ),
   nothing(
+    "category tiles that name the lowest price",
+    `<div><a href="/collections/dresses"><img src="/i/a.jpg"><h3>Dresses</h3><p>From $29</p></a><a href="/collections/coats/"><img src="/i/b.jpg"><h3>Coats</h3><p>From $99</p></a></div>`,
+  ),
+  nothing(
+    "a banner that names a saving",
+    `<section><img src="/i/hero.jpg"><h2>The summer sale</h2><p>Save up to $50</p><a href="/sale">See it</a></section>`,
+  ),
+  nothing(
     "donation cards with amounts",
     `<div><div><img src="/i/a.jpg"><h3>Plant a hedge</h3><p>$25</p><button>Donate now</button></div><div><img src="/i/b.jpg"><h3>Mend a roof</h3><p>$50</p><button>Donate now</button></div></div>`,
   ),

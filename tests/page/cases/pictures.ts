@@ -57,4 +57,15 @@ export const PICTURE_CASES: readonly PageCase[] = [
     `<img src="/i/zoom.svg" width="24" height="24"><img src="/i/camp.jpg" width="200" height="260">`,
     `<img src="/i/zoom.svg" width="24" height="24"><img src="/i/skirt.jpg" width="200" height="260">`,
   ),
+  {
+    ...withPictures(
+      "addresses relative to the page's base",
+      `<img src="i/camp.jpg" width="200" height="260">`,
+      `<img data-src="i/skirt.jpg" width="200" height="260">`,
+    ),
+    head: '<base href="http://shop.localhost/uk/">',
+    products: expected("Camp shirt | 49 | GBP | /uk/i/camp.jpg", "Midi skirt | 69 | GBP | /uk/i/skirt.jpg"),
+    // The library's document does not resolve `src` and `href` against a base.
+    layout: true,
+  },
 ];

@@ -87,6 +87,23 @@ export const TILE_CASES: readonly PageCase[] = [
     "content revealed on scroll is transparent at first",
     `<div style="opacity:0"><div><a href="/p/camp"><img src="/i/camp.jpg"></a><h3>Linen camp shirt</h3><p>€49</p></div><div><a href="/p/skirt"><img src="/i/skirt.jpg"></a><h3>Pleated midi skirt</h3><p>€69.50</p></div></div>`,
   ),
+  listing(
+    "prices cut into sign, whole and raised cents, savings and instalments beside them",
+    `<div><div><a href="/p/camp"><img src="/i/camp.jpg"></a><h3>Linen camp shirt</h3><p><span>€</span><span>49</span><sup>00</sup></p><p>Save <b>€11.00</b></p><p>or 4 payments of €12.25</p></div><div><a href="/p/skirt"><img src="/i/skirt.jpg"></a><h3>Pleated midi skirt</h3><p><bdi>69<sup>50</sup> <span>€</span></bdi></p></div></div>`,
+  ),
+  listing(
+    "screen-reader words inside the price, a struck price first",
+    `<div><div><a href="/p/camp"><img src="/i/camp.jpg"></a><h3>Linen camp shirt</h3><p><span class="visually-hidden">Regular price</span><s>€60.00</s><span class="visually-hidden">Sale price</span><span>€49.00</span></p></div><div><a href="/p/skirt"><img src="/i/skirt.jpg"></a><h3>Pleated midi skirt</h3><p><span>From </span><span>€69.50</span></p></div></div>`,
+  ),
+  listing(
+    "numbers without a sign where the page tells the currency",
+    `<div><div><a href="/p/camp"><img src="/i/camp.jpg"></a><h3>Linen camp shirt</h3><p class="price">49.00</p></div><div><a href="/p/skirt"><img src="/i/skirt.jpg"></a><h3>Pleated midi skirt</h3><p class="price">69.50</p></div></div>`,
+    { head: '<meta property="og:price:currency" content="EUR">' },
+  ),
+  listing(
+    "panels of tabs, one of them not displayed",
+    `<div class="tabs"><div role="tabpanel"><div><a href="/p/camp"><img src="/i/camp.jpg"></a><h3>Linen camp shirt</h3><p>€49</p></div></div><div role="tabpanel" style="display:none"><div><a href="/p/skirt"><img src="/i/skirt.jpg"></a><h3>Pleated midi skirt</h3><p>€69.50</p></div></div></div>`,
+  ),
   {
     name: "a right-to-left page with titles in Arabic",
     lang: "ar",

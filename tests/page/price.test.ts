@@ -1,0 +1,110 @@
+import { describe, expect, it } from "vitest";
+import { currencyOf, type MoneyHint } from "../../lib/page/currency.ts";
+import { amountsIn, deniesPrice, lowestPrice, parseAmount } from "../../lib/page/price.ts";
+
+const NO_HINT: MoneyHint = { codes: [], regions: [] };
+const from = (...regions: string[]): MoneyHint => ({ codes: [], regions });
+const declared = (...codes: string[]): MoneyHint => ({ codes, regions: [] });
+
+/** Price tags as stores write them; the codes are those of ISO 4217. Common practice, no source. */
+const TAGS: readonly (readonly [tag: string, amount: number, currency: string | null, hint?: MoneyHint])[] = [
+  ["55,99 € – 59,99 €", 55.99, "EUR"],
+  ["150.00$ 210.00$", 150, "USD"],
+  ["10000,00CFA", 10000, "XOF"],
+  ["Rp498,000.00", 498000, "IDR"],
+  ["450.00 ر.س", 450, "SAR"],
+  ["٢٢٠٫٥٠ ر.س", 220.5, "SAR"],
+  ["SFr. 45.00", 45, "CHF"],
+  ["CHF 1'299.–", 1299, "CHF"],
+  ["Rent: ₹4999/-", 4999, "INR"],
+  ["₹1,24,999", 124999, "INR"],
+  ["1.299,00 kr", 1299, "SEK", from("SE")],
+  ["1.299,00 kr", 1299, "DKK", from("DK")],
+  ["1 299,00 kr", 1299, null],
+  ["kr 399", 399, "NOK", declared("NOK")],
+  ["399:-", 399, "SEK", declared("SEK")],
+  ["€ 49,-", 49, "EUR"],
+  ["R$ 1.299,90", 1299.9, "BRL"],
+  ["$1,299", 1299, "USD"],
+  ["$1,299", 1299, "CAD", from("CA")],
+  ["$45", 45, "AUD", declared("AUD")],
+  ["$45", 45, "USD", declared("EUR")],
+  ["A$ 59", 59, "AUD"],
+  ["NT$1,280", 1280, "TWD"],
+  ["HK$ 480", 480, "HKD"],
+  ["USD 45", 45, "USD"],
+  ["45.00 GBP", 45, "GBP"],
+  ["¥12,800", 12800, "JPY"],
+  ["¥128", 128, "CNY", from("CN")],
+  ["9,900円", 9900, "JPY"],
+  ["199,99 zł", 199.99, "PLN"],
+  ["1 290 Kč", 1290, "CZK"],
+  ["12 990 Ft", 12990, "HUF"],
+  ["2.990.000 ₫", 2990000, "VND"],
+  ["12.500 د.ك", 12.5, "KWD"],
+  ["Rs. 1,499", 1499, "INR"],
+  ["Rs 1,499", 1499, "PKR", from("PK")],
+  ["S/ 99.90", 99.9, "PEN"],
+  ["R 499", 499, "ZAR"],
+  ["1.250,00 TL", 1250, "TRY"],
+  ["$49.99 USD", 49.99, "USD"],
+  ["$29/month", 29, "USD"],
+  ["Original price was: $210.00. Current price is: $150.00.", 150, "USD"],
+  ["From £35", 35, "GBP"],
+];
+
+describe("lowestPrice", () => {
+  it.each(TAGS.map(([tag, amount, currency, hint = NO_HINT]) => ({ tag, amount, currency, hint })))(
+    "$tag: $amount $currency",
+    ({ tag, amount, currency, hint }) => {
+      expect(lowestPrice(amountsIn(tag, hint))).toEqual({ amount, currency });
+    },
+  );
+
+  it.each(["Size 12 cm", "12 reviews", "2 for 1", "Sale", "-30 %", "2025", "Air 90", "$", "$0.00"])(
+    "%s is no price",
+    (text) => {
+      expect(amountsIn(text, NO_HINT)).toEqual([]);
+    },
+  );
+
+  it("leaves out instalments and former prices where a price stands beside them", () => {
+    const texts = ["$120.00", "or 4 payments of $30.00", "10 x $12.00", "Was $90.00"];
+    expect(lowestPrice(texts.flatMap((text) => amountsIn(text, NO_HINT)))?.amount).toBe(120);
+  });
+});
+
+describe("deniesPrice", () => {
+  it.each(["Save $30.00", "Free shipping over $75", "Gifts under $50", "$10 off", "Sparen Sie 20 €"])(
+    "%s",
+    (text) => {
+      expect(deniesPrice(text)).toBe(true);
+    },
+  );
+
+  it.each(["$49", "From £35", "Regular price €60", "Overshirt $80"])("not %s", (text) => {
+    expect(deniesPrice(text)).toBe(false);
+  });
+});
+
+describe("parseAmount", () => {
+  it.each([
+    ["1.299", 1299],
+    ["1,299.50", 1299.5],
+    ["1.299,50", 1299.5],
+    ["0.999", 0.999],
+    ["12.5", 12.5],
+    ["1’299.00", 1299],
+    ["49", 49],
+  ])("%s", (written, amount) => {
+    expect(parseAmount(written)).toBe(amount);
+  });
+});
+
+describe("currencyOf", () => {
+  it("takes a code over everything, and never invents one for kr", () => {
+    expect(currencyOf("nok", declared("SEK"))).toBe("NOK");
+    expect(currencyOf("kr", NO_HINT)).toBeNull();
+    expect(currencyOf(null, NO_HINT)).toBeNull();
+  });
+});

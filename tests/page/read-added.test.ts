@@ -1,0 +1,47 @@
+import { expect, it } from "vitest";
+import { readAdded } from "../../lib/page/read-added.ts";
+import { readPage } from "../../lib/page/read-page.ts";
+import { documentOf, finish } from "./read-case.ts";
+
+const tile = (slug: string, title: string): string =>
+  `<li id="${slug}"><a href="/p/${slug}"><img src="/i/${slug}.jpg" width="200" height="260"></a><h3>${title}</h3><span class="cost">£49</span></li>`;
+const listing = () =>
+  documentOf({
+    name: "",
+    kind: "listing",
+    products: [],
+    body: `<main><h1>Shirts</h1><ul>${tile("a", "Camp shirt")}</ul></main>`,
+  });
+
+it("reads only what was added", () => {
+  const doc = listing();
+  const list = doc.querySelector("ul");
+  list?.insertAdjacentHTML("beforeend", tile("b", "Silk blouse") + tile("c", "Boxy tee"));
+  const added = [doc.getElementById("b"), doc.getElementById("c")].flatMap((element) => element ?? []);
+  const found = finish(readAdded(doc, added));
+  expect(found.map(({ title, price, slot, role }) => [title, price?.currency, slot, role])).toEqual([
+    ["Silk blouse", "GBP", "top", "tile"],
+    ["Boxy tee", "GBP", "top", "tile"],
+  ]);
+});
+
+it("gives a product the key that a reading of the whole page gives it", () => {
+  const doc = listing();
+  const [whole] = finish(readPage(doc)).products;
+  const [again] = finish(readAdded(doc, [...doc.querySelectorAll("li")]));
+  expect(again?.key).toBe(whole?.key);
+  expect(again?.root).toBe(whole?.root);
+});
+
+it("finds the tile of a price that comes later than its picture", () => {
+  const doc = listing();
+  const price = doc.querySelector(".cost");
+  expect(finish(readAdded(doc, price ? [price] : [])).map(({ title }) => title)).toEqual(["Camp shirt"]);
+});
+
+it("finds nothing in nodes that are gone again", () => {
+  const doc = listing();
+  const gone = doc.querySelector("li");
+  gone?.remove();
+  expect(finish(readAdded(doc, gone ? [gone] : []))).toEqual([]);
+});
