@@ -4,7 +4,7 @@ import { browserBell } from "../lib/closet/browser-bell.ts";
 import { openCloset } from "../lib/closet/open-closet.ts";
 import { createServer } from "../lib/link/serve.ts";
 import { createHandlers } from "../lib/worker/create-handlers.ts";
-import { grantBrowser } from "../lib/worker/grant-browser.ts";
+import { CARD_SCRIPT, grantBrowser } from "../lib/worker/grant-browser.ts";
 import { keepStores } from "../lib/worker/keep-stores.ts";
 import { readPicture, thumbnail } from "../lib/worker/read-picture.ts";
 
@@ -16,6 +16,9 @@ export default defineBackground(() => {
     readPicture: (url, hints) => readPicture(url, hints, grantBrowser.isGranted, signal),
     thumbnail: (picture) => thumbnail(picture, signal),
     switchOff: stores.switchOff,
+    runCard: async (tabId, frameId) => {
+      await browser.scripting.executeScript({ target: { tabId, frameIds: [frameId] }, files: [CARD_SCRIPT] });
+    },
     now: Date.now,
     signal,
   });

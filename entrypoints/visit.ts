@@ -3,7 +3,7 @@ import { defineUnlistedScript } from "wxt/utils/define-unlisted-script";
 import { browserBell } from "../lib/closet/browser-bell.ts";
 import { askWorker } from "../lib/link/ask-worker.ts";
 import { onStop, publishSummaries } from "../lib/link/listen.ts";
-import { cardOpener } from "../lib/visit/card-opener.ts";
+import { cardOnDemand } from "../lib/visit/card-part.ts";
 import { oneVisit } from "../lib/visit/one-visit.ts";
 import { startVisit } from "../lib/visit/start-visit.ts";
 
@@ -17,7 +17,7 @@ export default defineUnlistedScript(() => {
     ask: askWorker,
     publish: publishSummaries(signal),
     onClosetChange: browserBell(browser.storage).onRing,
-    openCard: cardOpener(askWorker, signal),
+    openCard: cardOnDemand(askWorker, signal),
     signal,
   });
 });

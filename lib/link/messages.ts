@@ -1,6 +1,7 @@
 import type { Piece, Wish } from "../closet/piece.ts";
 import type { Candidate, Verdict } from "../fit/verdict.ts";
 import type { PageKind, Price, ProductRole } from "../page/product.ts";
+import type { Pixels } from "../pixels/pixels.ts";
 import type { Palette, Swatch } from "../sample/palette.ts";
 import type { Slot } from "../words/slot.ts";
 
@@ -74,15 +75,24 @@ export interface PageSummary {
   };
 }
 
+/** A product's words about where it is worn, as the page has them. */
+export interface KnownWords {
+  readonly key: string;
+  readonly slotTexts: readonly string[];
+  readonly language: string;
+}
+
 /**
  * Requests to the background worker. Those in `PAGE_REQUESTS` may come from the script on a store page; all may come
  * from the extension's own pages.
  */
 export interface WorkerRequests {
-  /** What is remembered of these products and pictures. */
+  /** What is known of these products and pictures already: where each is worn by its words, and what was read or said. */
   recall: {
-    request: { readonly products: readonly string[]; readonly pictures: readonly string[] };
+    request: { readonly products: readonly KnownWords[]; readonly pictures: readonly string[] };
     reply: {
+      /** By product key. */
+      readonly slots: Readonly<Record<string, Slot | null>>;
       readonly corrections: Readonly<Record<string, readonly Swatch[]>>;
       readonly palettes: Readonly<Record<string, Palette>>;
     };
@@ -92,7 +102,12 @@ export interface WorkerRequests {
     request: { readonly entries: readonly { readonly picture: string; readonly palette: Palette }[] };
     reply: null;
   };
-  /** Read a picture that the page itself may not read. */
+  /** Sample pixels that the page's script could read; squeezed, `SAMPLE_SIDE` a side. */
+  samplePicture: {
+    request: { readonly pixels: Pixels; readonly slot: Slot | null; readonly text: string };
+    reply: Palette;
+  };
+  /** Read and sample a picture that the page itself may not read. */
   readPicture: {
     request: { readonly url: string; readonly slot: Slot | null; readonly text: string };
     reply: Palette;
@@ -104,6 +119,8 @@ export interface WorkerRequests {
   ownPiece: { request: KeepRequest; reply: { readonly id: Piece["id"] } };
   /** A person's word on a product's colour; no swatches: forget it. */
   correct: { request: { readonly productKey: string; readonly swatches: readonly Swatch[] }; reply: null };
+  /** Put the script that shows cards into the page that asks. */
+  bringCard: { request: null; reply: null };
   /** Switch a store off: stop its scripts and give its grant back. `origin`: "https://host", without a port. */
   switchOff: { request: { readonly origin: string }; reply: null };
 }
@@ -113,6 +130,7 @@ export type WorkerRequestName = keyof WorkerRequests;
 export const PAGE_REQUESTS = [
   "recall",
   "remember",
+  "samplePicture",
   "readPicture",
   "judge",
   "explain",
@@ -120,6 +138,7 @@ export const PAGE_REQUESTS = [
   "dropWish",
   "ownPiece",
   "correct",
+  "bringCard",
 ] as const satisfies readonly WorkerRequestName[];
 
 /** The function a context uses to ask the worker; rejects with a plain sentence when no valid answer came. */

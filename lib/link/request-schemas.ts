@@ -9,6 +9,7 @@ import {
   slotSchema,
   swatchSchema,
 } from "../closet/schemas.ts";
+import { SAMPLE_SIDE } from "../pixels/pixels.ts";
 import type { KeepRequest, WorkerRequestName, WorkerRequests } from "./messages.ts";
 
 /** Products in one request; more than any page shows at once, few enough to answer well within a worker's life. */
@@ -20,9 +21,14 @@ const PICTURE_ADDRESS_LENGTH = 60_000;
 /** Characters of the page's own words about a product's colour. */
 const TEXT_LENGTH = 2_000;
 
+/** Texts that may say where a product is worn: title, category, address, heading. */
+const SLOT_TEXTS_MOST = 4;
+
 const key = v.pipe(v.string(), v.minLength(1), v.maxLength(KEY_LENGTH));
 const address = v.pipe(v.string(), v.regex(/^https?:\/\//i), v.maxLength(ADDRESS_LENGTH));
 const pictureAddress = v.pipe(v.string(), v.minLength(1), v.maxLength(PICTURE_ADDRESS_LENGTH));
+const text = v.pipe(v.string(), v.maxLength(TEXT_LENGTH));
+const side = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(SAMPLE_SIDE));
 const candidates = v.object({ candidates: v.pipe(v.array(candidateSchema), v.maxLength(BATCH_MOST)) });
 
 const keepRequest: v.GenericSchema<unknown, KeepRequest> = v.object({
@@ -38,7 +44,12 @@ export const requestSchemas: {
   readonly [N in WorkerRequestName]: v.GenericSchema<unknown, WorkerRequests[N]["request"]>;
 } = {
   recall: v.object({
-    products: v.pipe(v.array(key), v.maxLength(BATCH_MOST)),
+    products: v.pipe(
+      v.array(
+        v.object({ key, slotTexts: v.pipe(v.array(text), v.maxLength(SLOT_TEXTS_MOST)), language: text }),
+      ),
+      v.maxLength(BATCH_MOST),
+    ),
     pictures: v.pipe(v.array(pictureAddress), v.maxLength(BATCH_MOST)),
   }),
   remember: v.object({
@@ -47,10 +58,21 @@ export const requestSchemas: {
       v.maxLength(BATCH_MOST),
     ),
   }),
+  samplePicture: v.object({
+    pixels: v.pipe(
+      v.object({ data: v.instance(Uint8ClampedArray), width: side, height: side }),
+      v.check(
+        ({ data, width, height }) => data.length === 4 * width * height,
+        "The pixels do not fit their sizes.",
+      ),
+    ),
+    slot: v.nullable(slotSchema),
+    text,
+  }),
   readPicture: v.object({
     url: address,
     slot: v.nullable(slotSchema),
-    text: v.pipe(v.string(), v.maxLength(TEXT_LENGTH)),
+    text,
   }),
   judge: candidates,
   explain: candidates,
@@ -58,5 +80,6 @@ export const requestSchemas: {
   dropWish: v.object({ id: key }),
   ownPiece: keepRequest,
   correct: v.object({ productKey: key, swatches: v.pipe(v.array(swatchSchema), v.maxLength(SWATCHES_MOST)) }),
+  bringCard: v.null(),
   switchOff: v.object({ origin: v.pipe(v.string(), v.regex(/^https?:\/\/[^/]+$/)) }),
 };

@@ -7,7 +7,9 @@ import { requestSchemas } from "./request-schemas.ts";
 export interface Sender {
   readonly id?: string | undefined;
   /** Set when a tab's page or its script sent it. */
-  readonly tab?: unknown;
+  readonly tab?: { readonly id?: number | undefined } | undefined;
+  /** The frame of that tab. */
+  readonly frameId?: number | undefined;
   readonly url?: string | undefined;
 }
 
@@ -15,6 +17,7 @@ export interface Sender {
 export type Handlers = {
   readonly [N in WorkerRequestName]: (
     request: WorkerRequests[N]["request"],
+    sender: Sender,
   ) => Promise<WorkerRequests[N]["reply"]>;
 };
 
@@ -37,7 +40,11 @@ export function createServer(
   handlers: Handlers,
   self: { readonly id: string; readonly origin: string },
 ): (message: unknown, sender: Sender) => Promise<ReplyEnvelope> | null {
-  const answer = async <N extends WorkerRequestName>(name: N, request: unknown): Promise<ReplyEnvelope> => {
+  const answer = async <N extends WorkerRequestName>(
+    name: N,
+    request: unknown,
+    sender: Sender,
+  ): Promise<ReplyEnvelope> => {
     const parsed = v.safeParse(requestSchemas[name], request);
     if (!parsed.success) {
       const at = v.getDotPath(parsed.issues[0]);
@@ -47,7 +54,7 @@ export function createServer(
       };
     }
     try {
-      return { ok: true, value: await handlers[name](parsed.output) };
+      return { ok: true, value: await handlers[name](parsed.output, sender) };
     } catch (error) {
       return { ok: false, error: error instanceof Error ? error.message : String(error) };
     }
@@ -59,6 +66,6 @@ export function createServer(
     if (!isRequestName(ask) || !mayAsk(ask, sender, self)) {
       return Promise.resolve({ ok: false, error: "This request is not answered here." });
     }
-    return answer(ask, request);
+    return answer(ask, request, sender);
   };
 }

@@ -1,4 +1,3 @@
-import { readSlot } from "../words/read-slot.ts";
 import { nameOf } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import { linkIn, linkUrl } from "./link.ts";
@@ -72,10 +71,8 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
     price: lowestPrice(prices.flatMap((price) => price.amounts)) ?? described?.price ?? null,
     link,
     images,
-    slot: [title, described?.category, path, subject].reduce<FoundProduct["slot"]>(
-      (slot, text) => slot ?? (text ? readSlot(text, language) : null),
-      null,
-    ),
+    slotTexts: [title, described?.category, path, subject].filter((text) => !!text).map(String),
+    language,
     colorText: [described?.color, draft.chosen, title].filter(Boolean).join("\n"),
     image,
     root,

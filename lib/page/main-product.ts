@@ -1,4 +1,3 @@
-import { readColorTerms } from "../words/read-color-terms.ts";
 import { nameOf, nearest } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./found-product.ts";
@@ -32,8 +31,9 @@ const sameName = (a: string, b: string): boolean => {
 const attributes = (element: Element, ...names: readonly string[]): readonly string[] =>
   names.map((name) => plainText(element.getAttribute(name)));
 
-/** Words of the chosen variant that name a colour, or stand where colours are chosen. */
-function chosenColor(root: Element): string {
+/** Words of the chosen variant: what stands where colours are chosen, else all that is chosen. */
+function chosenWords(root: Element): string {
+  const words: string[] = [];
   for (const choice of [...root.querySelectorAll(CHOSEN)].slice(0, MOST_CHOICES)) {
     const said = [...attributes(choice, "aria-label", "title", "value"), plainText(choice.textContent)];
     const text = said.find((words) => words.length > 1 && words.length < 40) ?? "";
@@ -41,9 +41,10 @@ function chosenColor(root: Element): string {
     const among = place.some(
       (near) => near && COLOR_NAME.test(`${nameOf(near)} ${near.getAttribute("name")}`),
     );
-    if (text && (among || readColorTerms(text).length > 0)) return text;
+    if (text && among) return text;
+    words.push(text);
   }
-  return "";
+  return words.filter(Boolean).join("\n");
 }
 
 const buys = (button: Element): boolean =>
@@ -101,7 +102,7 @@ export function mainProduct(survey: Survey, clusters: readonly Cluster[], contex
       title: named ? written : described?.name || plainText(doc.title),
       link: doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL,
       described,
-      chosen: chosenColor(root),
+      chosen: chosenWords(root),
     });
   }
   const [first] = found;

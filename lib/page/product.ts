@@ -1,5 +1,3 @@
-import type { Slot } from "../words/slot.ts";
-
 /** A price as the page states it. `currency` is an ISO 4217 code; null where the page does not say. */
 export interface Price {
   readonly amount: number;
@@ -24,7 +22,10 @@ export interface FoundProduct {
   readonly link: string | null;
   /** Picture addresses, best first, absolute http(s) or data:image; never empty unless `image` is an element with a picture. */
   readonly images: readonly string[];
-  readonly slot: Slot | null;
+  /** What may say where it is worn, strongest first: its title, category, address, the page's heading. Raw text. */
+  readonly slotTexts: readonly string[];
+  /** The page's language as it declares it (BCP 47), or "": settles words that two languages share. */
+  readonly language: string;
   /** The words that may name the colour: structured `color`, the chosen variant, the title. Raw text. */
   readonly colorText: string;
   /** The element that shows the picture (img, or an element with a background picture); null while there is none. */

@@ -54,7 +54,7 @@ export function cardOpener(ask: AskWorker, signal: AbortSignal): OpenCard {
   };
 }
 
-async function keepRequest(subject: CardSubject, slot = subject.product().slot): Promise<KeepRequest> {
+async function keepRequest(subject: CardSubject, slot = subject.candidate().slot): Promise<KeepRequest> {
   const { price, link } = subject.product();
   return {
     candidate: { ...subject.candidate(), slot },

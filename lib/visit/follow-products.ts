@@ -4,6 +4,7 @@ import type { AskWorker, VerdictBrief } from "../link/messages.ts";
 import type { FoundProduct } from "../page/product.ts";
 import type { PictureSource } from "../pixels/picture-reader.ts";
 import type { Palette } from "../sample/palette.ts";
+import type { Slot } from "../words/slot.ts";
 import { atMost } from "./at-most.ts";
 import { badgeModelOf } from "./badge-model-of.ts";
 import { batched } from "./batched.ts";
@@ -21,9 +22,16 @@ const NEAR = "300px";
 /** How long comparisons are gathered, in milliseconds; shorter than anyone can see. */
 const GATHER = 20;
 
+/** Reads the colours of a product worn in `slot` from one of its pictures. */
+export type ReadPalette = (
+  product: FoundProduct,
+  slot: Slot | null,
+  source: PictureSource,
+) => Promise<Palette>;
+
 export interface FollowDeps {
   readonly ask: AskWorker;
-  readonly readPalette: (product: FoundProduct, source: PictureSource) => Promise<Palette>;
+  readonly readPalette: ReadPalette;
   readonly openCard: OpenCard;
   /** Something to show changed. */
   readonly changed: () => void;
@@ -78,10 +86,13 @@ export function followProducts(deps: FollowDeps): Follower {
     const { product, source } = tracked;
     const known = await recall(product, source.url);
     const palette =
-      known ??
-      (await oneOfFew(async () => (isCurrent(tracked, source) ? readPalette(product, source) : null)));
+      known.palette ??
+      (await oneOfFew(async () =>
+        isCurrent(tracked, source) ? readPalette(product, known.slot, source) : null,
+      ));
     if (!palette || !isCurrent(tracked, source)) return;
-    if (!known) remember(source.url, palette);
+    tracked.slot = known.slot;
+    if (!known.palette) remember(source.url, palette);
     tracked.palette = palette;
     await compare(tracked);
   };
@@ -159,7 +170,7 @@ export function followProducts(deps: FollowDeps): Follower {
     const known = byRoot.get(product.root);
     if (!known || pictureOf(known.product) !== picture) {
       if (known) drop(known);
-      const tracked: Tracked = { product, source, palette: null, brief: null, badge: null };
+      const tracked: Tracked = { product, source, slot: null, palette: null, brief: null, badge: null };
       byRoot.set(product.root, tracked);
       if (picture) look(tracked, picture);
       return;
@@ -170,7 +181,7 @@ export function followProducts(deps: FollowDeps): Follower {
     known.source = source;
     if (!same) {
       // A tile used again for another product must not wear the old one's badge for a moment.
-      known.palette = known.brief = null;
+      known.slot = known.palette = known.brief = null;
       known.badge?.show(badgeModelOf(known));
     }
     if (picture) look(known, picture);

@@ -6,7 +6,7 @@ import type { Pixels } from "../pixels/pixels.ts";
 import { pixelsOfBlob } from "../pixels/pixels-of-blob.ts";
 import { pixelsOfImage } from "../pixels/pixels-of-image.ts";
 import type { Palette } from "../sample/palette.ts";
-import { samplePixels } from "../sample/sample-pixels.ts";
+import type { Slot } from "../words/slot.ts";
 import { breathe } from "./in-slices.ts";
 
 /** Characters of the page's words that count; longer texts name no colour of one product. */
@@ -18,16 +18,13 @@ const TEXT_LENGTH = 2_000;
  */
 export async function readPalette(
   product: FoundProduct,
+  slot: Slot | null,
   source: PictureSource,
   read: ReadPicture,
   ask: AskWorker,
 ): Promise<Palette> {
-  const { slot } = product;
   const text = product.colorText.slice(0, TEXT_LENGTH);
-  const sample = async ({ data, width, height }: Pixels) => {
-    await breathe();
-    return samplePixels(data, width, height, { slot, text });
-  };
+  const sample = (pixels: Pixels) => ask("samplePicture", { pixels, slot, text });
   const readFrom = (from: PictureSource) =>
     read(from, {
       ofImage: async (image) => {

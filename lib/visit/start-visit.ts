@@ -13,6 +13,6 @@ export async function startVisit(deps: VisitDeps): Promise<void> {
   await visit(deps, {
     readPage,
     readAdded,
-    readPalette: (product, source) => readPalette(product, source, read, deps.ask),
+    readPalette: (product, slot, source) => readPalette(product, slot, source, read, deps.ask),
   });
 }

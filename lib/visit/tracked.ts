@@ -4,12 +4,15 @@ import type { VerdictBrief } from "../link/messages.ts";
 import type { FoundProduct } from "../page/product.ts";
 import type { PictureSource } from "../pixels/picture-reader.ts";
 import type { Palette } from "../sample/palette.ts";
+import type { Slot } from "../words/slot.ts";
 
 /** A product on the page and how far we have come with it. */
 export interface Tracked {
   product: FoundProduct;
   /** The picture it is known by now; a page that shows another one makes it unknown again. */
   source: PictureSource;
+  /** Where it is worn; null until its words were read, and where they do not say. */
+  slot: Slot | null;
   palette: Palette | null;
   brief: VerdictBrief | null;
   /** Null until its picture comes near the screen. */
@@ -19,7 +22,7 @@ export interface Tracked {
 const NOTHING_YET: Palette = { swatches: [], confidence: 0, evidence: [] };
 
 /** The product as the comparison needs it. */
-export function candidateOf({ product: { key, title, slot }, palette }: Tracked): Candidate {
+export function candidateOf({ product: { key, title }, slot, palette }: Tracked): Candidate {
   return { key, title, slot, palette: palette ?? NOTHING_YET };
 }
 

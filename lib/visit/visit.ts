@@ -1,9 +1,7 @@
 import type { AskWorker, PageSummary } from "../link/messages.ts";
 import type { FoundPage, FoundProduct } from "../page/product.ts";
-import type { PictureSource } from "../pixels/picture-reader.ts";
-import type { Palette } from "../sample/palette.ts";
 import type { OpenCard } from "./card-subject.ts";
-import { followProducts } from "./follow-products.ts";
+import { followProducts, type ReadPalette } from "./follow-products.ts";
 import { inSlices } from "./in-slices.ts";
 import { summarise } from "./summarise.ts";
 import { pictureOf } from "./tracked.ts";
@@ -30,7 +28,7 @@ export interface VisitReaders {
     document: Document,
     elements: readonly Element[],
   ) => Generator<undefined, readonly FoundProduct[], undefined>;
-  readonly readPalette: (product: FoundProduct, source: PictureSource) => Promise<Palette>;
+  readonly readPalette: ReadPalette;
 }
 
 /** Finds the products of a page, shows a badge on each and keeps up with the page until the signal aborts. */

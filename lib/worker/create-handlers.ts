@@ -4,6 +4,8 @@ import { judge, type PreparedCloset, prepareCloset } from "../fit/judge.ts";
 import type { KeepRequest } from "../link/messages.ts";
 import type { Handlers } from "../link/serve.ts";
 import type { Palette } from "../sample/palette.ts";
+import { samplePixels } from "../sample/sample-pixels.ts";
+import { firstSlot } from "../words/first-slot.ts";
 import type { Slot } from "../words/slot.ts";
 import { briefOf, explained } from "./verdict-views.ts";
 
@@ -15,6 +17,8 @@ export interface HandlerTools {
   /** A small picture as a data: URL, or null where it cannot be had. */
   readonly thumbnail: (picture: string) => Promise<string | null>;
   readonly switchOff: (origin: string) => Promise<void>;
+  /** Runs the script that shows cards in a frame of a tab. */
+  readonly runCard: (tabId: number, frameId: number) => Promise<void>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Ends with the worker. */
@@ -57,13 +61,18 @@ export function createHandlers(tools: HandlerTools): Handlers {
   const wardrobe = keepWardrobe(tools);
   return {
     recall: async ({ products, pictures }) => ({
-      corrections: await closet.correctionsOf(products),
+      slots: Object.fromEntries(
+        products.map((product) => [product.key, firstSlot(product.slotTexts, product.language)]),
+      ),
+      corrections: await closet.correctionsOf(products.map(({ key }) => key)),
       palettes: await closet.palettesOf(pictures),
     }),
     remember: async ({ entries }) => {
       await closet.rememberPalettes(entries);
       return null;
     },
+    samplePicture: async ({ pixels: { data, width, height }, slot, text }) =>
+      samplePixels(data, width, height, { slot, text }),
     readPicture: ({ url, slot, text }) => tools.readPicture(url, { slot, text }),
     judge: async ({ candidates }) => {
       const { prepared } = await wardrobe();
@@ -103,6 +112,11 @@ export function createHandlers(tools: HandlerTools): Handlers {
     correct: async ({ productKey, swatches }) => {
       if (swatches.length === 0) await closet.removeCorrections([productKey]);
       else await closet.putCorrections([{ productKey, swatches, correctedAt: now() }]);
+      return null;
+    },
+    bringCard: async (_, { tab, frameId = 0 }) => {
+      if (tab?.id === undefined) throw new Error("Only a page can show a card.");
+      await tools.runCard(tab.id, frameId);
       return null;
     },
     switchOff: async ({ origin }) => {

@@ -26,6 +26,9 @@ const STORES_KEY = "stores";
 /** Built from entrypoints/visit.ts. */
 export const PAGE_SCRIPT = "/visit.js";
 
+/** Built from entrypoints/card.ts. */
+export const CARD_SCRIPT = "/card.js";
+
 /** The real browser. */
 export const grantBrowser: GrantBrowser = {
   readStores: async () => (await browser.storage.local.get(STORES_KEY))[STORES_KEY],

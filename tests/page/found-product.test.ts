@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { firstSlot } from "../../lib/words/first-slot.ts";
 import type { PageCase } from "./cases/page-case.ts";
 import { readCase } from "./read-case.ts";
 
@@ -16,20 +17,24 @@ const only = (given: PageCase) => {
   if (!product) throw new Error("No product was found.");
   return product;
 };
+const slotIn = (given: PageCase) => {
+  const { slotTexts, language } = only(given);
+  return firstSlot(slotTexts, language);
+};
 
 it("tells the slot by the title, else by the data's category, the link, the page's heading", () => {
   const described = (category: string) =>
     `<script type="application/ld+json">{"@type":"Product","name":"Amalfi","category":"${category}"}</script>`;
-  expect(only(page(tile("Amalfi dress"))).slot).toBe("one-piece");
-  expect(only(page(tile("Amalfi"), { head: described("Women > Skirts") })).slot).toBe("bottom");
-  expect(only(page(tile("Amalfi", "/p/amalfi-linen-coat"))).slot).toBe("layer");
-  expect(only(page(`<h1>Shoes</h1>${tile("Amalfi")}`)).slot).toBe("shoes");
-  expect(only(page(tile("Amalfi"))).slot).toBeNull();
+  expect(slotIn(page(tile("Amalfi dress")))).toBe("one-piece");
+  expect(slotIn(page(tile("Amalfi"), { head: described("Women > Skirts") }))).toBe("bottom");
+  expect(slotIn(page(tile("Amalfi", "/p/amalfi-linen-coat")))).toBe("layer");
+  expect(slotIn(page(`<h1>Shoes</h1>${tile("Amalfi")}`))).toBe("shoes");
+  expect(slotIn(page(tile("Amalfi")))).toBeNull();
 });
 
 it("settles words that two languages share by the language of the page", () => {
-  expect(only(page(tile("Rock"), { lang: "sv" })).slot).toBe("layer");
-  expect(only(page(tile("Rock"), { lang: "de" })).slot).toBe("bottom");
+  expect(slotIn(page(tile("Rock"), { lang: "sv" }))).toBe("layer");
+  expect(slotIn(page(tile("Rock"), { lang: "de" }))).toBe("bottom");
 });
 
 it("keeps a link's variant in the key, but not where the visitor came from", () => {

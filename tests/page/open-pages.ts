@@ -7,7 +7,7 @@ import type { Told } from "./compare.ts";
 /** What a reading in the browser brings back: no elements, only what was said of them. */
 export interface ReadResult {
   readonly kind: string;
-  readonly products: readonly (Told & { readonly shows: string; readonly slot: string | null })[];
+  readonly products: readonly (Told & { readonly shows: string })[];
   readonly rejected: readonly { readonly what: string; readonly why: string }[];
 }
 

@@ -47,7 +47,7 @@ function askFor(closet: Closet): AskWorker {
     );
   };
   return async (name, request) => {
-    if (name !== "explain" || !("candidates" in request))
+    if (name !== "explain" || !request || !("candidates" in request))
       throw new Error(`The page has no business asking ${name}.`);
     // The type of the reply hangs on `name`, which was just checked; the compiler cannot follow that through the map.
     return (await explain(request)) as never;

@@ -63,7 +63,7 @@ describe("a page that changes", () => {
     const image = named("a")?.querySelector("img");
     if (image) image.src = "http://shop.localhost/i/a-back.jpg";
     await vi.waitFor(() =>
-      expect(store.readers.readPalette.mock.lastCall?.[1].url).toBe("http://shop.localhost/i/a-back.jpg"),
+      expect(store.readers.readPalette.mock.lastCall?.[2].url).toBe("http://shop.localhost/i/a-back.jpg"),
     );
     expect(store.readers.readPalette).toHaveBeenCalledTimes(4);
   });

@@ -6,6 +6,7 @@ import type { PictureSource } from "../../lib/pixels/picture-reader.ts";
 import type { Palette } from "../../lib/sample/palette.ts";
 import type { CardSubject } from "../../lib/visit/card-subject.ts";
 import type { VisitReaders } from "../../lib/visit/visit.ts";
+import type { Slot } from "../../lib/words/slot.ts";
 
 export const RED: Palette = {
   swatches: [{ oklab: [0.5, 0.17, 0.08], share: 1 }],
@@ -38,7 +39,8 @@ function productOf(root: Element): FoundProduct {
     price: { amount: 20, currency: "EUR" },
     link: link?.href ?? null,
     images: [image?.getAttribute("src") ?? ""],
-    slot: "top",
+    slotTexts: [link?.textContent ?? ""],
+    language: "en",
     colorText: link?.textContent ?? "",
     image,
     root,
@@ -123,7 +125,11 @@ export function fakeStore(tiles: readonly HTMLElement[], answers: Requests = {})
   });
   const asked: { name: string; request: unknown }[] = [];
   const worker: Requests = {
-    recall: () => ({ corrections: {}, palettes: {} }),
+    recall: ({ products }) => ({
+      slots: Object.fromEntries(products.map(({ key }) => [key, "top"])),
+      corrections: {},
+      palettes: {},
+    }),
     remember: () => null,
     correct: () => null,
     judge: ({ candidates }) => candidates.map(briefOf),
@@ -152,7 +158,7 @@ export function fakeStore(tiles: readonly HTMLElement[], answers: Requests = {})
     readers: {
       readPage: vi.fn(readPage),
       readAdded: vi.fn(readAdded),
-      readPalette: vi.fn(async (_product: FoundProduct, _source: PictureSource) => RED),
+      readPalette: vi.fn(async (_product: FoundProduct, _slot: Slot | null, _source: PictureSource) => RED),
     } satisfies VisitReaders as VisitReaders & { readPalette: Mock<VisitReaders["readPalette"]> } & {
       readPage: Mock<VisitReaders["readPage"]>;
       readAdded: Mock<VisitReaders["readAdded"]>;

@@ -6,7 +6,6 @@ import type { PictureSource, ReadPicture } from "../../lib/pixels/picture-reader
 import { readPalette } from "../../lib/visit/read-palette.ts";
 
 const product = {
-  slot: "top",
   colorText: "Crimson shirt",
   images: ["http://shop.localhost/stand-in.gif", "http://shop.localhost/real.jpg"],
 } as unknown as FoundProduct;
@@ -31,7 +30,7 @@ describe("readPalette", () => {
   it("hands the words and the slot on with the picture", async () => {
     const ask = worker();
     const { read } = readerThatFails({});
-    expect(await readPalette(product, source, read, ask as unknown as AskWorker)).toEqual(palette);
+    expect(await readPalette(product, "top", source, read, ask as unknown as AskWorker)).toEqual(palette);
     expect(ask.mock.calls).toEqual([
       ["readPicture", { url: source.url, slot: "top", text: "Crimson shirt" }],
     ]);
@@ -39,13 +38,15 @@ describe("readPalette", () => {
 
   it.each([REASONS.small, REASONS.broken])("reads the picture behind a stand-in: %s", async (reason) => {
     const { read, tried } = readerThatFails({ [source.url]: reason });
-    expect(await readPalette(product, source, read, worker() as unknown as AskWorker)).toEqual(palette);
+    expect(await readPalette(product, "top", source, read, worker() as unknown as AskWorker)).toEqual(
+      palette,
+    );
     expect(tried).toEqual(product.images);
   });
 
   it("says why where the store does not let it read, without trying other pictures", async () => {
     const { read, tried } = readerThatFails({ [source.url]: REASONS.refused });
-    expect(await readPalette(product, source, read, worker() as unknown as AskWorker)).toEqual({
+    expect(await readPalette(product, "top", source, read, worker() as unknown as AskWorker)).toEqual({
       swatches: [],
       confidence: 0,
       evidence: [],
@@ -58,6 +59,7 @@ describe("readPalette", () => {
     const { read, tried } = readerThatFails({});
     const found = await readPalette(
       product,
+      "top",
       { url: "", image: null },
       read,
       worker() as unknown as AskWorker,
@@ -69,7 +71,7 @@ describe("readPalette", () => {
   it("sends no more of the page's words than the worker takes", async () => {
     const ask = worker();
     const wordy = { ...product, colorText: "red ".repeat(10_000) };
-    await readPalette(wordy, source, readerThatFails({}).read, ask as unknown as AskWorker);
+    await readPalette(wordy, "top", source, readerThatFails({}).read, ask as unknown as AskWorker);
     const [[, request] = []] = ask.mock.calls as unknown as [string, { text: string }][];
     expect(request?.text).toHaveLength(2_000);
   });

@@ -33,7 +33,8 @@ function explain(candidate: Candidate): ExplainedVerdict {
 
 const said = { swatches: [{ oklab: [0.4, 0.1, 0.05], share: 1 }], confidence: 0.7, evidence: ["pixels"] };
 const answers: Record<string, (request: { candidates: readonly Candidate[] }) => unknown> = {
-  recall: () => ({ corrections: {}, palettes: {} }),
+  recall: () => ({ slots: {}, corrections: {}, palettes: {} }),
+  samplePicture: () => said,
   readPicture: () => said,
   judge: ({ candidates }) => candidates.map(briefOf),
   explain: ({ candidates }) => candidates.map(explain),

@@ -135,6 +135,7 @@ describe("what is remembered", () => {
     const green = { oklab: [0.5, -0.1, 0.05] as const, share: 1 };
     replaceStore([tile("a"), tile("b")], {
       recall: () => ({
+        slots: {},
         corrections: { "http://shop.localhost/p/a": [green] },
         palettes: { "http://shop.localhost/i/a.jpg": RED, "http://shop.localhost/i/b.jpg": RED },
       }),
