@@ -4,7 +4,7 @@ import { browserBell } from "../lib/closet/browser-bell.ts";
 import { openCloset } from "../lib/closet/open-closet.ts";
 import { createServer } from "../lib/link/serve.ts";
 import { createHandlers } from "../lib/worker/create-handlers.ts";
-import { CARD_SCRIPT, grantBrowser } from "../lib/worker/grant-browser.ts";
+import { grantBrowser, PART_SCRIPTS } from "../lib/worker/grant-browser.ts";
 import { keepStores } from "../lib/worker/keep-stores.ts";
 import { readPicture, thumbnail } from "../lib/worker/read-picture.ts";
 
@@ -16,8 +16,9 @@ export default defineBackground(() => {
     readPicture: (url, hints) => readPicture(url, hints, grantBrowser.isGranted, signal),
     thumbnail: (picture) => thumbnail(picture, signal),
     switchOff: stores.switchOff,
-    runCard: async (tabId, frameId) => {
-      await browser.scripting.executeScript({ target: { tabId, frameIds: [frameId] }, files: [CARD_SCRIPT] });
+    runPart: async (name, tabId, frameId) => {
+      const target = { tabId, frameIds: [frameId] };
+      await browser.scripting.executeScript({ target, files: [PART_SCRIPTS[name]] });
     },
     now: Date.now,
     signal,

@@ -1,6 +1,6 @@
 import { defineUnlistedScript } from "wxt/utils/define-unlisted-script";
 import { cardOpener } from "../lib/visit/card-opener.ts";
-import { offerCard } from "../lib/visit/card-part.ts";
+import { offerPart } from "../lib/visit/parts.ts";
 
-/** The part of the page script that shows cards; the worker brings it when the first badge is opened. */
-export default defineUnlistedScript(() => offerCard(cardOpener));
+/** The part of the page script that shows cards. */
+export default defineUnlistedScript(() => offerPart("card", cardOpener));

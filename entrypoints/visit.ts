@@ -3,8 +3,8 @@ import { defineUnlistedScript } from "wxt/utils/define-unlisted-script";
 import { browserBell } from "../lib/closet/browser-bell.ts";
 import { askWorker } from "../lib/link/ask-worker.ts";
 import { onStop, publishSummaries } from "../lib/link/listen.ts";
-import { cardOnDemand } from "../lib/visit/card-part.ts";
 import { oneVisit } from "../lib/visit/one-visit.ts";
+import { cardOnDemand } from "../lib/visit/parts.ts";
 import { startVisit } from "../lib/visit/start-visit.ts";
 
 /** The script on a store page; injected when its store is switched on, or once from the popup. */

@@ -82,6 +82,10 @@ export interface KnownWords {
   readonly language: string;
 }
 
+/** The parts of the page script that come when they are needed. */
+export const PART_NAMES = ["show", "card"] as const;
+export type PartName = (typeof PART_NAMES)[number];
+
 /**
  * Requests to the background worker. Those in `PAGE_REQUESTS` may come from the script on a store page; all may come
  * from the extension's own pages.
@@ -119,8 +123,8 @@ export interface WorkerRequests {
   ownPiece: { request: KeepRequest; reply: { readonly id: Piece["id"] } };
   /** A person's word on a product's colour; no swatches: forget it. */
   correct: { request: { readonly productKey: string; readonly swatches: readonly Swatch[] }; reply: null };
-  /** Put the script that shows cards into the page that asks. */
-  bringCard: { request: null; reply: null };
+  /** Put a part of the page script into the page that asks. */
+  bringPart: { request: { readonly name: PartName }; reply: null };
   /** Switch a store off: stop its scripts and give its grant back. `origin`: "https://host", without a port. */
   switchOff: { request: { readonly origin: string }; reply: null };
 }
@@ -138,7 +142,7 @@ export const PAGE_REQUESTS = [
   "dropWish",
   "ownPiece",
   "correct",
-  "bringCard",
+  "bringPart",
 ] as const satisfies readonly WorkerRequestName[];
 
 /** The function a context uses to ask the worker; rejects with a plain sentence when no valid answer came. */

@@ -10,7 +10,7 @@ import {
   swatchSchema,
 } from "../closet/schemas.ts";
 import { SAMPLE_SIDE } from "../pixels/pixels.ts";
-import type { KeepRequest, WorkerRequestName, WorkerRequests } from "./messages.ts";
+import { type KeepRequest, PART_NAMES, type WorkerRequestName, type WorkerRequests } from "./messages.ts";
 
 /** Products in one request; more than any page shows at once, few enough to answer well within a worker's life. */
 const BATCH_MOST = 600;
@@ -80,6 +80,6 @@ export const requestSchemas: {
   dropWish: v.object({ id: key }),
   ownPiece: keepRequest,
   correct: v.object({ productKey: key, swatches: v.pipe(v.array(swatchSchema), v.maxLength(SWATCHES_MOST)) }),
-  bringCard: v.null(),
+  bringPart: v.object({ name: v.picklist(PART_NAMES) }),
   switchOff: v.object({ origin: v.pipe(v.string(), v.regex(/^https?:\/\/[^/]+$/)) }),
 };

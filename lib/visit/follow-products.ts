@@ -31,7 +31,6 @@ export type ReadPalette = (
 
 export interface FollowDeps {
   readonly ask: AskWorker;
-  readonly readPalette: ReadPalette;
   readonly openCard: OpenCard;
   /** Something to show changed. */
   readonly changed: () => void;
@@ -55,8 +54,8 @@ export interface Follower {
   readonly compareAgain: () => void;
 }
 
-export function followProducts(deps: FollowDeps): Follower {
-  const { ask, readPalette, openCard, changed, compared, signal } = deps;
+export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Follower {
+  const { ask, openCard, changed, compared, signal } = deps;
   const byRoot = new Map<Element, Tracked>();
   const byPicture = new Map<Element, Tracked>();
   const hang = badgeLayer(signal);

@@ -1,7 +1,7 @@
 import type { AskWorker, PageSummary } from "../link/messages.ts";
 import type { FoundPage, FoundProduct } from "../page/product.ts";
 import type { OpenCard } from "./card-subject.ts";
-import { followProducts, type ReadPalette } from "./follow-products.ts";
+import type { FollowDeps, Follower } from "./follow-products.ts";
 import { inSlices } from "./in-slices.ts";
 import { summarise } from "./summarise.ts";
 import { pictureOf } from "./tracked.ts";
@@ -21,14 +21,15 @@ export interface VisitDeps {
   readonly signal: AbortSignal;
 }
 
-/** How products and their colours are read. */
+/** How products are found and followed. */
 export interface VisitReaders {
   readonly readPage: (document: Document) => Generator<undefined, FoundPage, undefined>;
   readonly readAdded: (
     document: Document,
     elements: readonly Element[],
   ) => Generator<undefined, readonly FoundProduct[], undefined>;
-  readonly readPalette: ReadPalette;
+  /** Begins to follow products; called with the first one. */
+  readonly follow: (deps: FollowDeps) => Promise<Follower>;
 }
 
 /** Finds the products of a page, shows a badge on each and keeps up with the page until the signal aborts. */
@@ -46,33 +47,34 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
 
   const tell = () => {
     timer = undefined;
-    const state = finding ? "finding" : follower.busy() ? "reading" : "done";
-    publish(summarise({ url: document.URL, kind, state, timings }, follower.products()));
+    const state = finding ? "finding" : follower?.busy() ? "reading" : "done";
+    publish(summarise({ url: document.URL, kind, state, timings }, follower?.products() ?? []));
   };
   const changed = () => {
     if (!signal.aborted) timer ??= setTimeout(tell, PUBLISH_EVERY);
   };
-  const follower = followProducts({
-    ...deps,
-    readPalette: readers.readPalette,
-    changed,
-    compared: () => {
-      timings.lastBadge = performance.now() - started;
-      timings.firstBadge ??= timings.lastBadge;
-    },
-  });
+  const compared = () => {
+    timings.lastBadge = performance.now() - started;
+    timings.firstBadge ??= timings.lastBadge;
+  };
+  let follower: Follower | null = null;
+  let coming: Promise<Follower> | null = null;
 
-  const find = async <T>(work: Generator<undefined, T, undefined>, found: (result: T) => void) => {
+  const find = async <T>(work: Generator<undefined, T, undefined>, found: (result: T) => Promise<void>) => {
     finding += 1;
     changed();
     try {
-      found(await inSlices(work, signal));
+      await found(await inSlices(work, signal));
     } finally {
       finding -= 1;
       changed();
     }
   };
-  const take = (products: readonly FoundProduct[]) => {
+  const take = async (products: readonly FoundProduct[]) => {
+    if (!products.length) return;
+    coming ??= readers.follow({ ...deps, changed, compared });
+    follower = await coming;
+    signal.throwIfAborted();
     follower.take(products);
     for (const product of products) {
       const picture = pictureOf(product);
@@ -83,7 +85,7 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
     find(readers.readPage(document), (page) => {
       ({ kind } = page);
       timings.found ??= performance.now() - started;
-      take(page.products);
+      return take(page.products);
     });
   const findIn = (elements: readonly Element[]) => find(readers.readAdded(document, elements), take);
   /** The visit may end in the middle of a search; that is no failure. */
@@ -97,21 +99,23 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
     document,
     {
       added(elements) {
-        follower.tidy();
+        follower?.tidy();
         if (elements.length) void quietly(findIn(elements));
       },
       repictured(pictures) {
-        const repictured = follower.of(pictures).map(({ product }) => product);
+        if (!follower) return;
+        const { of, products } = follower;
+        const repictured = of(pictures).map(({ product }) => product);
         const main = repictured.some(({ role }) => role === "main");
         const search = main ? findAll() : findIn(repictured.map(({ root }) => root));
         // Where the search brought nothing new, the product is the same and only its picture is not.
-        const unchanged = () => follower.products().filter(({ product }) => repictured.includes(product));
+        const unchanged = () => products().filter(({ product }) => repictured.includes(product));
         void quietly(search.then(() => take(unchanged().map(({ product }) => product))));
       },
       moved: () => void quietly(findAll()),
     },
     signal,
   );
-  onClosetChange(follower.compareAgain, signal);
+  onClosetChange(() => follower?.compareAgain(), signal);
   await quietly(findAll());
 }

@@ -1,7 +1,7 @@
 import type { Closet } from "../closet/closet.ts";
 import type { Piece } from "../closet/piece.ts";
 import { judge, type PreparedCloset, prepareCloset } from "../fit/judge.ts";
-import type { KeepRequest } from "../link/messages.ts";
+import type { KeepRequest, PartName } from "../link/messages.ts";
 import type { Handlers } from "../link/serve.ts";
 import type { Palette } from "../sample/palette.ts";
 import { samplePixels } from "../sample/sample-pixels.ts";
@@ -17,8 +17,8 @@ export interface HandlerTools {
   /** A small picture as a data: URL, or null where it cannot be had. */
   readonly thumbnail: (picture: string) => Promise<string | null>;
   readonly switchOff: (origin: string) => Promise<void>;
-  /** Runs the script that shows cards in a frame of a tab. */
-  readonly runCard: (tabId: number, frameId: number) => Promise<void>;
+  /** Runs a part of the page script in a frame of a tab. */
+  readonly runPart: (name: PartName, tabId: number, frameId: number) => Promise<void>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Ends with the worker. */
@@ -114,9 +114,9 @@ export function createHandlers(tools: HandlerTools): Handlers {
       else await closet.putCorrections([{ productKey, swatches, correctedAt: now() }]);
       return null;
     },
-    bringCard: async (_, { tab, frameId = 0 }) => {
-      if (tab?.id === undefined) throw new Error("Only a page can show a card.");
-      await tools.runCard(tab.id, frameId);
+    bringPart: async ({ name }, { tab, frameId = 0 }) => {
+      if (tab?.id === undefined) throw new Error("Only a page has parts.");
+      await tools.runPart(name, tab.id, frameId);
       return null;
     },
     switchOff: async ({ origin }) => {

@@ -26,8 +26,8 @@ const STORES_KEY = "stores";
 /** Built from entrypoints/visit.ts. */
 export const PAGE_SCRIPT = "/visit.js";
 
-/** Built from entrypoints/card.ts. */
-export const CARD_SCRIPT = "/card.js";
+/** Built from entrypoints/show.ts and entrypoints/card.ts. */
+export const PART_SCRIPTS = { show: "/show.js", card: "/card.js" } as const;
 
 /** The real browser. */
 export const grantBrowser: GrantBrowser = {

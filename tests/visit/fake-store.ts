@@ -1,12 +1,10 @@
-import { type Mock, vi } from "vitest";
+import { vi } from "vitest";
 import type { Candidate } from "../../lib/fit/verdict.ts";
 import type { AskWorker, PageSummary, WorkerRequests } from "../../lib/link/messages.ts";
 import type { FoundPage, FoundProduct } from "../../lib/page/product.ts";
-import type { PictureSource } from "../../lib/pixels/picture-reader.ts";
 import type { Palette } from "../../lib/sample/palette.ts";
 import type { CardSubject } from "../../lib/visit/card-subject.ts";
-import type { VisitReaders } from "../../lib/visit/visit.ts";
-import type { Slot } from "../../lib/words/slot.ts";
+import { type FollowDeps, followProducts, type ReadPalette } from "../../lib/visit/follow-products.ts";
 
 export const RED: Palette = {
   swatches: [{ oklab: [0.5, 0.17, 0.08], share: 1 }],
@@ -145,6 +143,10 @@ export function fakeStore(tiles: readonly HTMLElement[], answers: Requests = {})
   const summaries: PageSummary[] = [];
   const subjects: CardSubject[] = [];
   let tellClosetChange = () => {};
+  const readPageSpy = vi.fn(readPage);
+  const readAddedSpy = vi.fn(readAdded);
+  const readPalette = vi.fn<ReadPalette>(async () => RED);
+  const follow = async (deps: FollowDeps) => followProducts(deps, readPalette);
   return {
     deps: {
       ask,
@@ -155,14 +157,7 @@ export function fakeStore(tiles: readonly HTMLElement[], answers: Requests = {})
       openCard: (subject: CardSubject) => subjects.push(subject),
       signal: ended.signal,
     },
-    readers: {
-      readPage: vi.fn(readPage),
-      readAdded: vi.fn(readAdded),
-      readPalette: vi.fn(async (_product: FoundProduct, _slot: Slot | null, _source: PictureSource) => RED),
-    } satisfies VisitReaders as VisitReaders & { readPalette: Mock<VisitReaders["readPalette"]> } & {
-      readPage: Mock<VisitReaders["readPage"]>;
-      readAdded: Mock<VisitReaders["readAdded"]>;
-    },
+    readers: { readPage: readPageSpy, readAdded: readAddedSpy, readPalette, follow },
     ended,
     summaries,
     subjects,

@@ -2,6 +2,8 @@
 import type { Candidate } from "../../lib/fit/verdict.ts";
 import type { AskWorker, ExplainedVerdict, PageSummary, VerdictBrief } from "../../lib/link/messages.ts";
 import { cardOpener } from "../../lib/visit/card-opener.ts";
+import { followOnPage } from "../../lib/visit/follow-on-page.ts";
+import { offerPart } from "../../lib/visit/parts.ts";
 import { startVisit } from "../../lib/visit/start-visit.ts";
 
 export const asked: { name: string; request: unknown }[] = [];
@@ -47,6 +49,7 @@ const ask = (async (name: string, request: never) => {
   return answers[name]?.(request) ?? null;
 }) as AskWorker;
 
+offerPart("show", followOnPage);
 void startVisit({
   ask,
   publish: (summary) => summaries.push(structuredClone(summary)),
