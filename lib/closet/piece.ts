@@ -7,7 +7,7 @@ export interface Piece {
   readonly id: string;
   readonly name: string;
   readonly slot: Slot;
-  /** One to six, largest share first. The first is the statement swatch. */
+  /** One to six; the first is the statement swatch, as a rule the one with the largest share. */
   readonly swatches: readonly Swatch[];
   /** Milliseconds since 1970, UTC. */
   readonly addedAt: number;

@@ -99,7 +99,7 @@ const swatchListSchema = v.pipe(
   v.maxLength(SWATCHES_MOST, `At most ${SWATCHES_MOST} swatches.`),
 );
 
-/** One to six swatches; on reading, shares are made to sum to 1 and the largest comes first. */
+/** One to six swatches; on reading, shares are made to sum to 1. Their order is kept: the first is the statement swatch. */
 export const swatchesSchema: v.GenericSchema<unknown, readonly Swatch[]> = v.pipe(
   swatchListSchema,
   v.minLength(1, "At least one swatch."),

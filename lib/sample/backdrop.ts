@@ -19,8 +19,8 @@ const TERMS = 7;
 const COLUMNS = TERMS + 3;
 
 const plane = () => new Float32Array(GRID_PIXELS);
-/** What is left of the picture when the smooth backdrop is taken off, OKLab × 100. */
-export const flat = { lightness: plane(), a: plane(), b: plane() };
+/** Plain distance of each pixel from the smooth backdrop, OKLab × 100. */
+export const plainDifference = plane();
 const weight = plane();
 const matrix = new Float64Array(TERMS * COLUMNS);
 const term = new Float64Array(TERMS);
@@ -37,13 +37,13 @@ export function fitBackdrop(
   difference: Float32Array,
 ): { noise: number; trust: number } {
   for (let i = 0; i < picture.count; i++) {
-    const open = (1 - at(cloth, i)) ** 4;
-    weight[i] = picture.solid[i] ? open * (at(barrier, i) < NEAR ? 1 : FAR_WEIGHT) : 0;
+    const open = (1 - at(cloth, i)) * (1 - at(cloth, i));
+    weight[i] = picture.solid[i] ? open * open * (at(barrier, i) < NEAR ? 1 : FAR_WEIGHT) : 0;
   }
   solve(picture);
-  measure(picture, difference, true);
+  measure(picture, difference, 2);
   solve(picture);
-  const noise = measure(picture, difference, false);
+  const noise = measure(picture, difference, 1);
   return { noise, trust: 1 / (1 + (noise / ROUGH) ** 2) };
 }
 
@@ -54,7 +54,7 @@ function setTerms(u: number, v: number): void {
   term[3] = u * u;
   term[4] = u * v;
   term[5] = v * v;
-  term[6] = (u * u + v * v) ** 2;
+  term[6] = (u * u + v * v) * (u * u + v * v);
 }
 
 /** Normal equations over every second pixel, solved by Gauss-Jordan elimination. */
@@ -91,42 +91,59 @@ function add(cell: number, value: number): void {
   matrix[cell] = (matrix[cell] as number) + value;
 }
 
-/** Residuals of the solved surface; returns their weighted mean. `reweigh` turns the outliers down. */
+/** Surface of one channel along a row: even and odd powers of u, each channel's column of the solved matrix. */
+function rowOf(column: number, v: number, out: Float64Array): void {
+  const c = (t: number): number => matrix[t * COLUMNS + column] as number;
+  out[0] = c(0) + v * (c(2) + v * (c(5) + v * v * c(6)));
+  out[1] = c(1) + v * c(4);
+  out[2] = c(3) + 2 * v * v * c(6);
+  out[3] = c(6);
+}
+
+const rowL = new Float64Array(4);
+const rowA = new Float64Array(4);
+const rowB = new Float64Array(4);
+
+function onRow(row: Float64Array, u: number): number {
+  const uu = u * u;
+  return (row[0] as number) + u * (row[1] as number) + uu * ((row[2] as number) + uu * (row[3] as number));
+}
+
+/**
+ * Residuals of the solved surface; returns their weighted mean. In steps of 2 it only turns the outliers of the
+ * pixels down that `solve` looks at.
+ */
 function measure(
-  { width, height, count, lightness, a, b, solid }: Picture,
+  { width, height, lightness, a, b, solid }: Picture,
   difference: Float32Array,
-  reweigh: boolean,
+  step: 1 | 2,
 ): number {
   let sum = 0;
   let all = 1e-9;
-  for (let i = 0, x = 0, y = 0; i < count; i++, x++) {
-    if (x === width) {
-      x = 0;
-      y++;
+  for (let y = 0; y < height; y += step) {
+    const v = (2 * y) / height - 1;
+    rowOf(TERMS, v, rowL);
+    rowOf(TERMS + 1, v, rowA);
+    rowOf(TERMS + 2, v, rowB);
+    for (let x = 0, i = y * width; x < width; x += step, i += step) {
+      if (!solid[i]) {
+        difference[i] = 0;
+        continue;
+      }
+      const u = (2 * x) / width - 1;
+      const dl = at(lightness, i) - onRow(rowL, u);
+      const da = at(a, i) - onRow(rowA, u);
+      const db = at(b, i) - onRow(rowB, u);
+      const hue = da * da + db * db;
+      const plain = Math.sqrt(hue + dl * dl);
+      const light = dl < 0 ? dl * SHADOW_WEIGHT : dl;
+      difference[i] = Math.sqrt(HUE_WEIGHT * HUE_WEIGHT * hue + light * light);
+      plainDifference[i] = plain;
+      const w = at(weight, i);
+      all += w;
+      sum += w * plain;
+      if (step === 2) weight[i] = w / (1 + (plain * plain) / (OUTLIER * OUTLIER));
     }
-    difference[i] = 0;
-    if (!solid[i]) continue;
-    setTerms((2 * x) / width - 1, (2 * y) / height - 1);
-    let dl = at(lightness, i);
-    let da = at(a, i);
-    let db = at(b, i);
-    for (let p = 0; p < TERMS; p++) {
-      const t = term[p] as number;
-      dl -= t * (matrix[p * COLUMNS + TERMS] as number);
-      da -= t * (matrix[p * COLUMNS + TERMS + 1] as number);
-      db -= t * (matrix[p * COLUMNS + TERMS + 2] as number);
-    }
-    flat.lightness[i] = dl;
-    flat.a[i] = da;
-    flat.b[i] = db;
-    const hue = da * da + db * db;
-    const light = dl < 0 ? dl * SHADOW_WEIGHT : dl;
-    difference[i] = Math.sqrt(HUE_WEIGHT * HUE_WEIGHT * hue + light * light);
-    const plain = Math.sqrt(hue + dl * dl);
-    const w = at(weight, i);
-    all += w;
-    sum += w * plain;
-    if (reweigh) weight[i] = w / (1 + (plain / OUTLIER) ** 2);
   }
   return sum / all;
 }

@@ -1,8 +1,8 @@
 import { GRID_PIXELS, type Picture } from "./picture.ts";
 import { at } from "./plane.ts";
 
-/** Cost that no path has: a pixel that no scan has reached yet. */
-const UNREACHED = 1e9;
+/** OKLab × 100. A higher barrier says no more, so that it cannot outvote colour and place; paths that reach it end. */
+export const BARRIER_CAP = 25;
 /** 0–1. A path that gets darker pays this much of it: shadows and folds of a backdrop. 0.3–1 measured alike. */
 const SHADOW_COST = 0.5;
 /** OKLab × 100. Deeper than this is no shadow; the rest costs in full. */
@@ -21,18 +21,15 @@ const highB = plane();
 
 /**
  * Minimum barrier distance of every pixel from the seeds: how much a path must change in colour to get there,
- * summed over L, a and b (J. Zhang et al., "Minimum Barrier Salient Object Detection at 80 FPS", 2015: three
- * raster scans). `seed` holds the start cost, negative where there is no seed. Written into `barrier`.
+ * summed over L, a and b (J. Zhang et al., "Minimum Barrier Salient Object Detection at 80 FPS", 2015;
+ * two raster scans, since a third changed nothing measurable). `seed` holds the start cost, negative where there is
+ * no seed. Written into `barrier`.
  */
 export function measureBarrier(
-  picture: Picture,
-  lightness: Float32Array,
-  a: Float32Array,
-  b: Float32Array,
+  { width, height, count, lightness, a, b, solid }: Picture,
   seed: Float32Array,
   barrier: Float32Array,
 ): void {
-  const { width, height, count, solid } = picture;
   const relax = (i: number, from: number): void => {
     const sofar = at(barrier, from);
     if (sofar >= at(barrier, i)) return;
@@ -62,7 +59,7 @@ export function measureBarrier(
   };
   for (let i = 0; i < count; i++) {
     const cost = at(seed, i);
-    barrier[i] = cost < 0 ? UNREACHED : cost;
+    barrier[i] = cost < 0 ? BARRIER_CAP : cost;
     start[i] = cost;
     startL[i] = lowL[i] = highL[i] = at(lightness, i);
     lowA[i] = highA[i] = at(a, i);
@@ -88,5 +85,4 @@ export function measureBarrier(
   };
   forward();
   backward();
-  forward();
 }

@@ -1,5 +1,5 @@
 import { GRID_PIXELS, type Picture } from "./picture.ts";
-import { at } from "./plane.ts";
+import { at, intAt } from "./plane.ts";
 
 /** OKLab × 100. Side of a histogram bin: about the noise of a compressed photo; 2–6 measured alike. */
 export const BIN_SIDE = 4;
@@ -28,7 +28,7 @@ export function histogram(): Float32Array {
 /** Sorts the pixels into bins. `histograms` are cleared of the previous picture. */
 export function fillBins(picture: Picture, histograms: readonly Float32Array[]): void {
   for (let q = 0; q < bins.used; q++) {
-    const k = at(bins.list, q);
+    const k = intAt(bins.list, q);
     seen[k] = 0;
     for (const h of histograms) h[k] = 0;
   }
@@ -54,7 +54,7 @@ export function fillBins(picture: Picture, histograms: readonly Float32Array[]):
 export function smooth(h: Float32Array, times: number): void {
   for (let time = 0; time < times; time++) {
     for (let q = 0; q < bins.used; q++) {
-      const k = at(bins.list, q);
+      const k = intAt(bins.list, q);
       const around =
         at(h, k + 1) +
         at(h, k - 1) +
@@ -65,7 +65,7 @@ export function smooth(h: Float32Array, times: number): void {
       scratch[k] = 0.4 * at(h, k) + 0.1 * around;
     }
     for (let q = 0; q < bins.used; q++) {
-      const k = at(bins.list, q);
+      const k = intAt(bins.list, q);
       h[k] = at(scratch, k);
     }
   }

@@ -1,6 +1,6 @@
 import { BIN_COUNT, binOf, bins, histogram, smooth } from "./color-bins.ts";
 import { GRID_PIXELS, type Picture } from "./picture.ts";
-import { at } from "./plane.ts";
+import { at, intAt } from "./plane.ts";
 
 /** OKLab × 100. Window of the mean shift: narrow, so that folds and edges do not pull the colour. */
 const WINDOW = 6;
@@ -49,7 +49,7 @@ const meanL = histogram();
 const meanA = histogram();
 const meanB = histogram();
 const free = new Uint8Array(BIN_COUNT);
-const owner = new Uint8Array(BIN_COUNT);
+const owner = new Int32Array(BIN_COUNT);
 export const shadeHistograms = [mass, sure, placed, area, height, meanL, meanA, meanB];
 
 /**
@@ -65,7 +65,7 @@ export function findShades(picture: Picture, cloth: Float32Array, placeWeight: F
     modes.push(mode);
   }
   for (let q = 0; q < bins.used; q++) {
-    const k = at(bins.list, q);
+    const k = intAt(bins.list, q);
     let best = 0;
     modes.forEach((mode, m) => {
       const held = modes[best];
@@ -77,7 +77,7 @@ export function findShades(picture: Picture, cloth: Float32Array, placeWeight: F
     mode.mass += at(mass, k);
     mode.sure += at(sure, k);
     mode.placed += at(placed, k);
-    mode.area += at(area, k);
+    if (apart(k, mode, 1) < REACH * REACH) mode.area += at(area, k);
   }
   return join(picture, modes);
 }
@@ -85,7 +85,7 @@ export function findShades(picture: Picture, cloth: Float32Array, placeWeight: F
 function gather(picture: Picture, cloth: Float32Array, placeWeight: Float32Array): number {
   let total = 0;
   for (let i = 0; i < picture.count; i++) {
-    const k = at(binOf, i);
+    const k = intAt(binOf, i);
     if (k < 0) continue;
     const w = at(cloth, i) + 1e-9;
     total += w;
@@ -98,7 +98,7 @@ function gather(picture: Picture, cloth: Float32Array, placeWeight: Float32Array
     meanB[k] = at(meanB, k) + w * at(picture.b, i);
   }
   for (let q = 0; q < bins.used; q++) {
-    const k = at(bins.list, q);
+    const k = intAt(bins.list, q);
     const w = at(mass, k);
     meanL[k] = at(meanL, k) / w;
     meanA[k] = at(meanA, k) / w;
@@ -121,7 +121,7 @@ function apart(k: number, color: { l: number; a: number; b: number }, lightWeigh
 function highest(): Shade | null {
   let top = -1;
   for (let q = 0; q < bins.used; q++) {
-    const k = at(bins.list, q);
+    const k = intAt(bins.list, q);
     if (free[k] && (top < 0 || at(height, k) > at(height, top))) top = k;
   }
   if (top < 0) return null;
@@ -141,7 +141,7 @@ function highest(): Shade | null {
     let a = 0;
     let b = 0;
     for (let q = 0; q < bins.used; q++) {
-      const k = at(bins.list, q);
+      const k = intAt(bins.list, q);
       const near = free[k] ? 1 - apart(k, mode, 1) / (WINDOW * WINDOW) : 0;
       if (near <= 0) continue;
       const w = near * at(mass, k);
@@ -157,7 +157,7 @@ function highest(): Shade | null {
     mode.peak = sum;
   }
   for (let q = 0; q < bins.used; q++) {
-    const k = at(bins.list, q);
+    const k = intAt(bins.list, q);
     if (k === top || apart(k, mode, LIGHT_WEIGHT) < REACH * REACH) free[k] = 0;
   }
   return mode;
@@ -167,7 +167,7 @@ function highest(): Shade | null {
 function density(color: { l: number; a: number; b: number }): number {
   let sum = 0;
   for (let q = 0; q < bins.used; q++) {
-    const k = at(bins.list, q);
+    const k = intAt(bins.list, q);
     sum += Math.max(0, 1 - apart(k, color, 1) / (VALLEY_RADIUS * VALLEY_RADIUS)) * at(mass, k);
   }
   return sum;
@@ -201,8 +201,8 @@ function join(picture: Picture, modes: Shade[]): Shade[] {
   }
   const merged = modes.map((mode) => index.get(mode) ?? 0);
   for (let i = 0; i < picture.count; i++) {
-    const k = at(binOf, i);
-    shadeOf[i] = k < 0 ? -1 : (merged[at(owner, k)] ?? 0);
+    const k = intAt(binOf, i);
+    shadeOf[i] = k < 0 ? -1 : (merged[intAt(owner, k)] ?? 0);
   }
   return kept;
 }

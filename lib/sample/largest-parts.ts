@@ -1,8 +1,8 @@
 import { GRID_PIXELS, type Picture } from "./picture.ts";
-import { at } from "./plane.ts";
+import { at, intAt } from "./plane.ts";
 
 /** Pixels. Parts no further apart than this hang together: the other stripe lies between. */
-const GAP = 4;
+const GAP = 5;
 
 const root = new Int32Array(GRID_PIXELS);
 const weight = new Float32Array(GRID_PIXELS);
@@ -19,9 +19,9 @@ export function largestParts(
 ): number[] {
   const find = (i: number): number => {
     let k = i;
-    while (at(root, k) !== k) {
-      root[k] = at(root, at(root, k));
-      k = at(root, k);
+    while (intAt(root, k) !== k) {
+      root[k] = intAt(root, intAt(root, k));
+      k = intAt(root, k);
     }
     return k;
   };
@@ -29,16 +29,17 @@ export function largestParts(
     root[i] = i;
     weight[i] = at(weights, i);
     const x = i % width;
-    for (let gap = 1; gap <= GAP; gap++) {
-      if (x >= gap && at(label, i - gap) === at(label, i)) unite(find(i), find(i - gap));
-      const above = i - gap * width;
-      if (above >= 0 && at(label, above) === at(label, i)) unite(find(i), find(above));
-    }
+    let gap = 1;
+    while (gap <= GAP && !(x >= gap && intAt(label, i - gap) === intAt(label, i))) gap++;
+    if (gap <= GAP) unite(i, find(i - gap));
+    gap = 1;
+    while (gap <= GAP && !(i >= gap * width && intAt(label, i - gap * width) === intAt(label, i))) gap++;
+    if (gap <= GAP) unite(find(i), find(i - gap * width));
   }
   const largest: number[] = new Array(labels).fill(0);
   for (let i = 0; i < count; i++) {
-    const k = at(label, i);
-    if (k >= 0 && at(root, i) === i) largest[k] = Math.max(largest[k] ?? 0, at(weight, i));
+    const k = intAt(label, i);
+    if (k >= 0 && intAt(root, i) === i) largest[k] = Math.max(largest[k] ?? 0, at(weight, i));
   }
   return largest;
 }

@@ -16,7 +16,8 @@ export const EVIDENCE = ["pixels", "words", "slot", "photos", "person"] as const
 export type Evidence = (typeof EVIDENCE)[number];
 
 /**
- * The colours of one piece: up to six swatches, largest share first, shares summing to 1.
+ * The colours of one piece: up to six swatches, shares summing to 1. The first is the statement swatch, as a rule
+ * the one with the largest share.
  * No swatch at all means that nothing could be read, and `reason` says why in a short sentence.
  */
 export interface Palette {

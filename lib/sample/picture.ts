@@ -1,6 +1,6 @@
 import { at } from "./plane.ts";
 
-/** Pixels. The longest side that is looked at; a larger picture is averaged down to it first. */
+/** Pixels. The longest side that is looked at. */
 export const GRID_SIDE = 96;
 
 /** Largest number of pixels that is looked at. */
@@ -44,47 +44,34 @@ const LINEAR = Float32Array.from({ length: 256 }, (_, value) => {
   return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
 });
 
-/** Fills the picture from RGBA bytes whose size has been checked. Sides longer than the grid are averaged down. */
+/** Fills the picture from RGBA bytes whose size has been checked. Of a larger picture every nth pixel is taken. */
 export function readPicture(data: Uint8ClampedArray, width: number, height: number): Picture {
   const w = Math.min(width, GRID_SIDE);
   const h = Math.min(height, GRID_SIDE);
-  picture.width = w;
-  picture.height = h;
-  picture.count = w * h;
-  picture.opaque = 0;
+  let opaque = 0;
   for (let y = 0, i = 0; y < h; y++) {
-    const top = Math.floor((y * height) / h);
-    const bottom = Math.floor(((y + 1) * height) / h);
+    const row = Math.floor(((y + 0.5) * height) / h) * width;
     for (let x = 0; x < w; x++, i++) {
-      const left = Math.floor((x * width) / w);
-      const right = Math.floor(((x + 1) * width) / w);
-      let r = 0;
-      let g = 0;
-      let b = 0;
-      let solid = 0;
-      for (let row = top; row < bottom; row++) {
-        for (let p = (row * width + left) * 4, end = (row * width + right) * 4; p < end; p += 4) {
-          if ((data[p + 3] as number) < OPAQUE) continue;
-          r += data[p] as number;
-          g += data[p + 1] as number;
-          b += data[p + 2] as number;
-          solid++;
-        }
-      }
-      const kept = solid * 2 > (bottom - top) * (right - left);
-      picture.solid[i] = kept ? 1 : 0;
-      picture.opaque += kept ? 1 : 0;
-      writeOklab(i, kept ? r / solid : 0, kept ? g / solid : 0, kept ? b / solid : 0);
+      const p = (row + Math.floor(((x + 0.5) * width) / w)) * 4;
+      const solid = (data[p + 3] as number) < OPAQUE ? 0 : 1;
+      opaque += solid;
+      picture.solid[i] = solid;
+      writeOklab(
+        i,
+        (data[p] as number) * solid,
+        (data[p + 1] as number) * solid,
+        (data[p + 2] as number) * solid,
+      );
     }
   }
-  return picture;
+  return Object.assign(picture, { width: w, height: h, count: w * h, opaque });
 }
 
 /** OKLab × 100 of an sRGB colour (B. Ottosson, 2020): `lib/color/convert.ts` without a new array per pixel. */
 function writeOklab(i: number, r: number, g: number, b: number): void {
-  const lr = at(LINEAR, Math.round(r));
-  const lg = at(LINEAR, Math.round(g));
-  const lb = at(LINEAR, Math.round(b));
+  const lr = at(LINEAR, r);
+  const lg = at(LINEAR, g);
+  const lb = at(LINEAR, b);
   const l = Math.cbrt(0.4122214708 * lr + 0.5363325363 * lg + 0.0514459929 * lb);
   const m = Math.cbrt(0.2119034982 * lr + 0.6806995451 * lg + 0.1073969566 * lb);
   const s = Math.cbrt(0.0883024619 * lr + 0.2817188376 * lg + 0.6299787005 * lb);

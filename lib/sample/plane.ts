@@ -1,7 +1,12 @@
-/** One number per pixel or per bin. */
-export type Plane = Float32Array | Int32Array | Uint8Array;
+/**
+ * Element of a typed array at an index known to be inside it: the type of a typed array cannot say so itself.
+ * One function per kind of array, because engines are slow where one line reads several kinds.
+ */
+export function at(plane: Float32Array, index: number): number {
+  return plane[index] as number;
+}
 
-/** Element of a plane at an index known to be inside it: the type of a typed array cannot say so itself. */
-export function at(plane: Plane, index: number): number {
+/** The same for whole numbers: bins, labels. */
+export function intAt(plane: Int32Array, index: number): number {
   return plane[index] as number;
 }

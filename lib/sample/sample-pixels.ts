@@ -2,6 +2,7 @@ import { readColorTerms } from "../words/read-words.ts";
 import type { Slot } from "../words/slot.ts";
 import { chooseSwatches } from "./choose-swatches.ts";
 import { aOf, bOf, fillBins, lightnessOf } from "./color-bins.ts";
+import { confidenceOf } from "./confidence-of.ts";
 import { findShades, shadeHistograms } from "./find-shades.ts";
 import type { Evidence, Palette } from "./palette.ts";
 import { readPicture } from "./picture.ts";
@@ -19,6 +20,8 @@ export interface SampleHints {
 const SHORTEST_SIDE = 8;
 /** Share of the picture. Less opaque or less cloth than this is nothing to read. */
 const LEAST_CLOTH = 0.005;
+/** Fit of the first swatch with the page's words from which they count as evidence for it. */
+const SAID = 0.5;
 /** Log odds that a pixel gains when the page names its colour: one can be found by words, not invented. */
 const WORD_ODDS = 1.2;
 
@@ -53,17 +56,17 @@ export function samplePixels(
   const figure = isFigure(picture, cloth);
   const shades = findShades(picture, cloth, placeOfSlot(picture, figure ? hints.slot : null));
   const chosen = chooseSwatches(picture, cloth, shades, { figure, slot: hints.slot, terms });
-  const mass = chosen.shades.reduce((sum, shade) => sum + shade.mass, 0);
-  if (mass < LEAST_CLOTH * picture.count) return unread("Nothing stands out from the background.");
+  const mass = chosen ? chosen.shades.reduce((sum, shade) => sum + shade.mass, 0) : 0;
+  if (!chosen || mass < LEAST_CLOTH * picture.count) return unread("Nothing stands out from the background.");
   const evidence: Evidence[] = ["pixels"];
-  if (chosen.said > 0.5) evidence.push("words");
-  if (hints.slot) evidence.push("slot");
+  if ((chosen.standing.said ?? 0) > SAID) evidence.push("words");
+  if (figure && hints.slot) evidence.push("slot");
   return {
     swatches: chosen.shades.map(({ l, a, b, mass: own }) => ({
       oklab: [l / 100, a / 100, b / 100],
       share: own / mass,
     })),
-    confidence: 0.5,
+    confidence: confidenceOf(chosen.standing),
     evidence,
   };
 }

@@ -23,6 +23,7 @@ const WORN: Readonly<Record<Slot, readonly [height: number, around: number]>> = 
   accessory: [0.5, 0.5],
 };
 
+const across = new Float32Array(GRID_SIDE);
 const weights = new Float32Array(GRID_PIXELS);
 
 /** Share of the height. What reaches over so much may be a person: only then do skin and a slot's height matter. */
@@ -39,14 +40,13 @@ export function isFigure(picture: Picture, cloth: Float32Array): boolean {
 /** Weight of each pixel, 0–1, when colours compete to be the piece: the middle, and the height of the slot. */
 export function placeOfSlot({ width, height }: Picture, slot: Slot | null): Float32Array {
   const worn = slot && WORN[slot];
+  for (let x = 0; x < width; x++) across[x] = Math.exp(-((((x + 0.5) / width - 0.5) / MIDDLE_X) ** 2) / 2);
   for (let y = 0, i = 0; y < height; y++) {
     const down = (y + 0.5) / height;
     const level = worn ? CORNER + (1 - CORNER) * Math.exp(-(((down - worn[0]) / worn[1]) ** 2)) : 1;
     const v = (down - 0.5) / MIDDLE_Y;
-    for (let x = 0; x < width; x++, i++) {
-      const u = ((x + 0.5) / width - 0.5) / MIDDLE_X;
-      weights[i] = level * (CORNER + (1 - CORNER) * Math.exp(-(u * u + v * v) / 2));
-    }
+    const middle = (1 - CORNER) * Math.exp((-v * v) / 2);
+    for (let x = 0; x < width; x++, i++) weights[i] = level * (CORNER + middle * at(across, x));
   }
   return weights;
 }

@@ -27,12 +27,28 @@ export function spanOf({ width, height }: Picture, has: (i: number) => boolean):
       bottom[x] = y;
     }
   }
+  bridge(left, right, height);
+  bridge(top, bottom, width);
   return span;
+}
+
+/** Lines without the set between lines with it take the span before them: the other stripe lies there. */
+function bridge(first: Int16Array, last: Int16Array, lines: number): void {
+  let end = lines - 1;
+  while (end > 0 && last[end] === -1) end--;
+  for (let line = 1; line < end; line++) {
+    if (last[line] !== -1) continue;
+    first[line] = first[line - 1] as number;
+    last[line] = last[line - 1] as number;
+  }
 }
 
 /** Whether the set has pixels on all four sides of a pixel, or there. */
 export function isAmong({ left, right, top, bottom }: Span, x: number, y: number): boolean {
   return (
-    x >= (left[y] as number) && x <= (right[y] as number) && y >= (top[x] as number) && y <= (bottom[x] as number)
+    x >= (left[y] as number) &&
+    x <= (right[y] as number) &&
+    y >= (top[x] as number) &&
+    y <= (bottom[x] as number)
   );
 }

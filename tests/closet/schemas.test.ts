@@ -74,13 +74,13 @@ describe("schemas", () => {
     expect(refusal(schemas.wishSchema, input)).toContain(message);
   });
 
-  it("sort swatches and make shares sum to 1", () => {
+  it("keep the statement swatch first and make shares sum to 1", () => {
     const read = v.parse(schemas.swatchesSchema, [
       { oklab: [0.1, 0, 0], share: 0.2 },
       { oklab: [0.9, 0, 0], share: 0.6 },
     ]);
-    expect(read.map(({ share }) => share)).toEqual([expect.closeTo(0.75, 12), expect.closeTo(0.25, 12)]);
-    expect(read[0]?.oklab).toEqual([0.9, 0, 0]);
+    expect(read.map(({ share }) => share)).toEqual([expect.closeTo(0.25, 12), expect.closeTo(0.75, 12)]);
+    expect(read[0]?.oklab).toEqual([0.1, 0, 0]);
     const even = v.parse(schemas.swatchesSchema, [
       { oklab: [0.1, 0, 0], share: 0 },
       { oklab: [0.9, 0, 0], share: 0 },

@@ -40,6 +40,11 @@ describe("shopping in the invented store", () => {
   });
   afterAll(() => scene?.close());
 
+  const paletteAt = (at: number) => {
+    const palette = summary.products[at]?.candidate.palette;
+    if (!palette) throw new Error(`no product ${at}`);
+    return palette;
+  };
   const buttonNamed = (name: string) =>
     until(`the button "${name}"`, async () => (await hidden.buttons()).find(({ text }) => text === name));
   const textShown = (text: string) =>
@@ -88,16 +93,21 @@ describe("shopping in the invented store", () => {
     }
   });
 
-  it("names the colour of the cloth, near the dye it was drawn with", () => {
-    const errors = CATALOGUE.map(({ variants: [variant] }, at) => {
-      const first = summary.products[at]?.candidate.palette.swatches[0];
-      if (!first) throw new Error("an unread picture");
-      return Math.min(...variant.dyes.map((hex) => deltaE(first, { oklab: parseColor(hex), share: 1 })));
-    }).sort((one, other) => one - other);
-    const within = (limit: number) => errors.filter((error) => error <= limit).length / errors.length;
-    // CIEDE2000 of 5 is about where two fabrics still share a dictionary name (ISCC-NBS centroids, p50 of neighbours 5.4).
-    expect(errors[Math.floor(errors.length / 2)]).toBeLessThan(5);
-    expect(within(10)).toBeGreaterThanOrEqual(0.9);
+  it("names the colour of the cloth, near a dye it was drawn with, and is sure only where it is right", () => {
+    const found = CATALOGUE.map(({ title, variants: [variant] }, at) => {
+      const { swatches, confidence } = paletteAt(at);
+      const [first] = swatches;
+      if (!first) throw new Error(`${title} was not read`);
+      const errors = variant.dyes.map((hex) => deltaE(first, { oklab: parseColor(hex), share: 1 }));
+      return { error: Math.min(...errors), confidence };
+    });
+    const within = (some: typeof found) => some.filter(({ error }) => error <= 10).length / some.length;
+    const errors = found.map(({ error }) => error).sort((one, other) => one - other);
+    // Two fabrics within a CIEDE2000 of about 5 share a dictionary name (median distance of ISCC-NBS neighbours: 5.4).
+    expect(errors[errors.length >> 1]).toBeLessThan(5);
+    // Some pictures are hard on purpose: a beret on brown hair, tights between a skirt and shoes, a necklace.
+    expect(within(found)).toBeGreaterThan(0.85);
+    expect(within(found.filter(({ confidence }) => confidence >= 0.8))).toBeGreaterThan(0.95);
   });
 
   it("says of every product what a slow comparison with culori says", async () => {

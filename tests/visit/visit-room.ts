@@ -1,6 +1,14 @@
 /** A whole visit as one script, with a worker that keeps what it is asked. */
 import type { Candidate } from "../../lib/fit/verdict.ts";
-import type { AskWorker, ExplainedVerdict, PageSummary, VerdictBrief } from "../../lib/link/messages.ts";
+import type {
+  AskWorker,
+  ExplainedVerdict,
+  PageSummary,
+  VerdictBrief,
+  WorkerRequestName,
+  WorkerRequests,
+} from "../../lib/link/messages.ts";
+import { samplePixels } from "../../lib/sample/sample-pixels.ts";
 import { cardOpener } from "../../lib/visit/card-opener.ts";
 import { followOnPage } from "../../lib/visit/follow-on-page.ts";
 import { offerPart } from "../../lib/visit/parts.ts";
@@ -34,16 +42,17 @@ function explain(candidate: Candidate): ExplainedVerdict {
 }
 
 const said = { swatches: [{ oklab: [0.4, 0.1, 0.05], share: 1 }], confidence: 0.7, evidence: ["pixels"] };
-const answers: Record<string, (request: { candidates: readonly Candidate[] }) => unknown> = {
+const answers: { readonly [N in WorkerRequestName]?: (request: WorkerRequests[N]["request"]) => unknown } = {
   recall: () => ({ slots: {}, corrections: {}, palettes: {} }),
-  samplePicture: () => said,
+  samplePicture: ({ pixels: { data, width, height }, slot, text }) =>
+    samplePixels(data, width, height, { slot, text }),
   readPicture: () => said,
   judge: ({ candidates }) => candidates.map(briefOf),
   explain: ({ candidates }) => candidates.map(explain),
-  saveWish: ({ candidates }) => ({ id: String(candidates) }),
+  saveWish: ({ candidate }) => ({ id: candidate.key }),
 };
 
-const ask = (async (name: string, request: never) => {
+const ask = (async (name: WorkerRequestName, request: never) => {
   // As a message would, it must survive cloning.
   asked.push({ name, request: structuredClone(request) });
   return answers[name]?.(request) ?? null;
