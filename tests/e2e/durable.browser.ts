@@ -45,6 +45,10 @@ describe("what was kept", () => {
     const extension = await openExtension({ profile });
     scene = { ...scene, extension, closetPage: await extension.openPage("closet.html") };
     await scene.closetPage.getByText("Pleated skirt").first().waitFor();
+    const granted = await (await extension.worker()).evaluate("chrome.permissions.getAll()");
+    expect(granted).toMatchObject({
+      origins: expect.arrayContaining(scene.origins.map((origin) => `${origin}/*`)),
+    });
     await badgesCome(scene);
   });
 });
