@@ -1,0 +1,164 @@
+import "fake-indexeddb/auto";
+import { beforeEach, describe, expect, it } from "vitest";
+import { openCloset } from "../../lib/closet/open-closet.ts";
+import { parseColor } from "../../lib/color/parse-color.ts";
+import type { Candidate } from "../../lib/fit/verdict.ts";
+import { createAsk } from "../../lib/link/ask.ts";
+import type { KeepRequest } from "../../lib/link/messages.ts";
+import { createServer } from "../../lib/link/serve.ts";
+import type { Palette } from "../../lib/sample/palette.ts";
+import { createHandlers } from "../../lib/worker/create-handlers.ts";
+import { quietBell } from "../closet/quiet-bell.ts";
+
+const PAGE = { id: "hueward", tab: { id: 7 }, frameId: 0, url: "https://shop.example/" };
+const UNREAD: Palette = { swatches: [], confidence: 0, evidence: [], reason: "The picture did not load." };
+
+const paletteOf = (hex: string): Palette => ({
+  swatches: [{ oklab: parseColor(hex), share: 1 }],
+  confidence: 0.9,
+  evidence: ["pixels"],
+});
+const skirt: Candidate = {
+  key: "https://shop.example/skirt",
+  title: "Red skirt",
+  slot: "bottom",
+  palette: paletteOf("#c8102e"),
+};
+const keep = (candidate: Candidate, picture: string | null = null): KeepRequest => ({
+  candidate,
+  price: { amount: 49, currency: "EUR" },
+  link: candidate.key,
+  pageUrl: "https://shop.example/all",
+  picture,
+});
+
+/** A page and its worker, joined as in product: every message is cloned on its way and checked on arrival. */
+function joined() {
+  const ran: unknown[] = [];
+  const closet = openCloset(quietBell());
+  const handlers = createHandlers({
+    closet,
+    readPicture: async () => UNREAD,
+    thumbnail: async (picture) => (picture.startsWith("https:") ? "data:image/jpeg;base64,AAAA" : null),
+    switchOff: async (origin) => void ran.push(origin),
+    runPart: async (...part) => void ran.push(part),
+    now: () => 1_000,
+    signal: new AbortController().signal,
+  });
+  const answer = createServer(handlers, { id: "hueward", origin: "chrome-extension://hueward" });
+  const ask = createAsk(
+    async (message) => structuredClone(await answer(structuredClone(message), PAGE)),
+    async () => undefined,
+  );
+  return { ask, closet, ran };
+}
+
+describe("the worker's answers, as a page gets them", () => {
+  let worker: ReturnType<typeof joined>;
+  beforeEach(async () => {
+    worker = joined();
+    const { closet } = worker;
+    await closet.removePieces((await closet.pieces()).map(({ id }) => id));
+    await closet.removeWishes((await closet.wishes()).map(({ id }) => id));
+    await closet.removeCorrections((await closet.corrections()).map(({ productKey }) => productKey));
+  });
+
+  it("judge by the closet as it is now, not as it was", async () => {
+    const { ask } = worker;
+    const request = { candidates: [{ ...skirt, key: "other" }] };
+    expect((await ask("judge", request))[0]).toMatchObject({ kind: "empty-closet", count: 0 });
+    await ask("ownPiece", keep(skirt));
+    expect((await ask("judge", request))[0]).toMatchObject({
+      kind: "duplicate",
+      headline: "You own this red",
+      count: 1,
+    });
+    expect((await ask("judge", { candidates: [skirt] }))[0]).toMatchObject({ kind: "owned" });
+  });
+
+  it("keep a piece once, however often it is said", async () => {
+    const { ask, closet } = worker;
+    const first = await ask("ownPiece", keep(skirt, "https://cdn.example/skirt.jpg"));
+    expect(await ask("ownPiece", keep(skirt, "https://cdn.example/skirt.jpg"))).toEqual(first);
+    expect(await closet.pieces()).toEqual([
+      {
+        id: first.id,
+        name: "Red skirt",
+        slot: "bottom",
+        swatches: skirt.palette.swatches,
+        addedAt: 1_000,
+        productKey: skirt.key,
+        picture: "data:image/jpeg;base64,AAAA",
+      },
+    ]);
+  });
+
+  it("refuse in plain words what would put a wrong piece in the closet", async () => {
+    const { ask, closet } = worker;
+    await expect(ask("ownPiece", keep({ ...skirt, slot: null }))).rejects.toThrow("where it is worn");
+    await expect(ask("ownPiece", keep({ ...skirt, palette: UNREAD }))).rejects.toThrow(
+      "Pick its colour first",
+    );
+    expect(await closet.pieces()).toEqual([]);
+  });
+
+  it("save a wish with its store, and take it back", async () => {
+    const { ask, closet } = worker;
+    const { id } = await ask("saveWish", keep(skirt));
+    expect(await closet.wishes()).toMatchObject([
+      { id, title: "Red skirt", store: "shop.example", savedAt: 1_000 },
+    ]);
+    expect((await ask("explain", { candidates: [skirt] }))[0]?.wished).toBe(true);
+    await ask("dropWish", { id });
+    expect((await ask("explain", { candidates: [skirt] }))[0]?.wished).toBe(false);
+  });
+
+  it("explain with every piece that is mentioned, its colours named", async () => {
+    const { ask } = worker;
+    await ask("ownPiece", keep(skirt));
+    const top: Candidate = {
+      ...skirt,
+      key: "top",
+      title: "Green top",
+      slot: "top",
+      palette: paletteOf("#1f9d55"),
+    };
+    const [explained] = await ask("explain", { candidates: [top] });
+    const [fit] = explained?.verdict.pieces ?? [];
+    expect(fit?.relation).toBe("complementary");
+    const piece = explained?.pieces[fit?.pieceId ?? ""];
+    expect(piece).toMatchObject({ name: "Red skirt", slot: "bottom" });
+    expect(piece?.swatches[0]?.name).toMatch(/red/);
+  });
+
+  it("recall slots by the words, and what was read or said", async () => {
+    const { ask } = worker;
+    const picture = "https://cdn.example/skirt.jpg";
+    await ask("remember", { entries: [{ picture, palette: skirt.palette }] });
+    await ask("correct", { productKey: "a", swatches: skirt.palette.swatches });
+    const words = { slotTexts: ["Marla", "Skirts"], language: "en" };
+    const known = await ask("recall", { products: [{ key: "a", ...words }], pictures: [picture] });
+    expect(known).toEqual({
+      slots: { a: "bottom" },
+      corrections: { a: skirt.palette.swatches },
+      palettes: { [picture]: skirt.palette },
+    });
+    await ask("correct", { productKey: "a", swatches: [] });
+    expect((await ask("recall", { products: [], pictures: [] })).corrections).toEqual({});
+  });
+
+  it("sample pixels that a page sends, and refuse those that do not fit their sizes", async () => {
+    const { ask } = worker;
+    const data = new Uint8ClampedArray(4 * 96 * 96).map((_, at) => [200, 16, 46, 255][at % 4] ?? 0);
+    const pixels = { data, width: 96, height: 96 };
+    const palette = await ask("samplePicture", { pixels, slot: null, text: "" });
+    expect(palette.swatches[0]?.oklab[1]).toBeGreaterThan(0.15);
+    const short = { data: data.slice(4), width: 96, height: 96 };
+    await expect(ask("samplePicture", { pixels: short, slot: null, text: "" })).rejects.toThrow("do not fit");
+  });
+
+  it("bring a part to the frame that asks", async () => {
+    await worker.ask("bringPart", { name: "show" });
+    expect(worker.ran).toEqual([["show", 7, 0]]);
+  });
+});
