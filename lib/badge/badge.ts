@@ -48,8 +48,9 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
     adrift: () => !hanger,
     show({ state, words, count, cloth, title, note }) {
       button.dataset.state = state;
-      const number =
-        count > 0 && !words.includes(String(count)) ? [make("span", "count", String(count))] : [];
+      // A number that the words hold already, or that is one, is shown only where there is no room for words.
+      const said = count === 1 || words.includes(String(count));
+      const number = count > 0 ? [make("span", said ? "count said" : "count", String(count))] : [];
       button.replaceChildren(makeCloth(cloth), make("span", "words", words), ...number);
       const names = namesOf(cloth);
       button.ariaLabel = [words, note, names, title].filter(Boolean).join(". ");

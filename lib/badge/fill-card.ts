@@ -106,6 +106,6 @@ function itemOf({ name, cloth, word, dial, why }: CardPiece): HTMLElement {
     makeCloth(cloth),
     make("span", "", name, make("span", "soft", namesOf(cloth))),
     dial ? makeDial(dial) : "",
-    make("span", "word", word, make("span", "soft", why)),
+    make("div", "word", word, why ? make("details", "soft", make("summary", "", "Why"), why) : ""),
   );
 }

@@ -187,7 +187,7 @@ describe("the closet file", () => {
     const skirt = { name: "Pleated skirt", slot: "bottom", swatches: [{ hex: "#c8102e", share: 1 }] };
     await files("Import a closet file", [json(JSON.stringify({ hueward: 1, pieces: [skirt] }))]);
     expect(await closet.pieces()).toHaveLength(13);
-    expect(text()).toContain("1 piece and 0 wishes were read from the file.");
+    expect(text()).toContain("The file was read: 1 piece, 0 wishes.");
     await click("Undo");
     expect(await closet.pieces()).toEqual(before);
   });

@@ -101,7 +101,7 @@ function actionsOf(
       const before = await contentsOf();
       await change(
         () => putAll(read),
-        `${countOf(read.pieces.length, "piece")} and ${countOf(read.wishes.length, "wish", "wishes")} were read from the file.`,
+        `The file was read: ${countOf(read.pieces.length, "piece")}, ${countOf(read.wishes.length, "wish", "wishes")}.`,
         async () => {
           await closet.removePieces(read.pieces.map(({ id }) => id));
           await closet.removeWishes(read.wishes.map(({ id }) => id));
