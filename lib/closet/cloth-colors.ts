@@ -3,7 +3,8 @@ import type { Oklab } from "../color/oklab.ts";
 
 /**
  * The colours that a quick start offers. Those marked Centore are sRGB values of the centroids of named fabric
- * samples in P. Centore, "Beige, aqua, fuchsia, etc.", Journal of the International Colour Association 25 (2020);
+ * samples in P. Centore, "Beige, aqua, fuchsia, etc.", Journal of the International Colour Association 25 (2020); one
+ * is a centroid of ISCC-NBS (K. L. Kelly, D. B. Judd, NBS SP 440, 1976);
  * the others are typical cloth of that name (common practice, no source).
  */
 export const CLOTH_COLORS = {
@@ -13,9 +14,9 @@ export const CLOTH_COLORS = {
   white: rgb(0xf4, 0xf3, 0xef),
   cream: rgb(0xee, 0xe3, 0xc8),
   beige: rgb(0xc8, 0xad, 0x8d),
-  camel: rgb(0xb5, 0x88, 0x54),
+  camel: rgb(0xc1, 0x9a, 0x6b), // Kelly & Judd: light yellowish brown
   tan: rgb(0x9d, 0x77, 0x5a), // Centore
-  brown: rgb(0x5c, 0x40, 0x33),
+  brown: rgb(0x70, 0x4b, 0x3e), // Centore
   navy: rgb(0x25, 0x2c, 0x48),
   denim: rgb(0x3f, 0x5f, 0x8a),
   "light blue": rgb(0xa9, 0xc4, 0xe2),

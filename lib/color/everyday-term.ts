@@ -2,7 +2,6 @@ import type { ColorTerm } from "../words/color-term.ts";
 import { chromaOf, finite } from "./convert.ts";
 import { ISCC_NAMES } from "./data/iscc-names.ts";
 import { termOfIscc } from "./iscc-terms.ts";
-import { labFromOklab } from "./lab.ts";
 import { nearestName, readNames } from "./name-table.ts";
 import { isNeutral } from "./neutral.ts";
 import type { Oklab } from "./oklab.ts";
@@ -15,7 +14,7 @@ const TERMS = [...ISCC, ...TERM_ANCHORS];
 
 /** The ISCC-NBS name of the nearest centroid, in British spelling. @throws ColorError when a part is not finite. */
 export function isccName(c: Oklab): string {
-  return nearestName(ISCC, labFromOklab(finite(c))).name;
+  return nearestName(ISCC, finite(c)).name;
 }
 
 /**
@@ -24,7 +23,7 @@ export function isccName(c: Oklab): string {
  */
 export function everydayTerm(c: Oklab): ColorTerm {
   const lightness = finite(c)[0];
-  if (!isNeutral(lightness, chromaOf(c))) return nearestName(TERMS, labFromOklab(c)).term;
+  if (!isNeutral(lightness, chromaOf(c))) return nearestName(TERMS, c).term;
   if (lightness < BLACK_BELOW) return "black";
   return lightness > WHITE_ABOVE ? "white" : "grey";
 }

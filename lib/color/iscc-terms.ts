@@ -27,7 +27,7 @@ const TRADE_TERMS: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
     "deep reddish purple",
   ],
   coral: ["strong yellowish pink", "deep yellowish pink", "dark yellowish pink"],
-  peach: ["vivid yellowish pink", "light orange", "pale yellowish pink", "moderate yellowish pink"],
+  peach: ["vivid yellowish pink", "light orange", "pale yellowish pink"],
   rust: [
     "deep reddish orange",
     "dark reddish orange",

@@ -1,21 +1,27 @@
-import type { ColorTerm } from "../words/color-term.ts";
-import { finite } from "./convert.ts";
-import { EVERYDAY_NAMES } from "./data/everyday-names.ts";
+import { chromaOf } from "./convert.ts";
 import { everydayTerm, isccName } from "./everyday-term.ts";
-import { labFromOklab } from "./lab.ts";
-import { nearestName, readNames } from "./name-table.ts";
+import { isNeutral } from "./neutral.ts";
 import type { Oklab } from "./oklab.ts";
+import { spokenName } from "./spoken-name.ts";
+import { DARK_GREY_BELOW, LIGHT_GREY_ABOVE } from "./thresholds.ts";
 
-/** What people call a colour ("deep teal", "dusty pink"), and its exact ISCC-NBS name in British spelling. */
+/** What people call a colour ("dusty pink", "navy blue"), and its exact ISCC-NBS name in British spelling. */
 export interface ColorName {
   readonly everyday: string;
   readonly iscc: string;
 }
 
-/** Names a colour by the nearest entry of two published lists; the everyday name agrees with its everyday term. @throws ColorError when a part is not finite. */
+/** Names a colour: in everyday words, among them its everyday term, and by its ISCC-NBS block. @throws ColorError when a part is not finite. */
 export function nameColor(c: Oklab): ColorName {
-  const names = EVERYDAY.get(everydayTerm(finite(c))) ?? [];
-  return { everyday: nearestName(names, labFromOklab(c)).name, iscc: isccName(c) };
+  const term = everydayTerm(c);
+  const iscc = isccName(c);
+  if (!isNeutral(c[0], chromaOf(c))) return { everyday: spokenName(c, term, iscc), iscc };
+  return { everyday: term === "grey" ? greyName(c[0]) : term, iscc };
+}
+
+function greyName(lightness: number): string {
+  if (lightness < DARK_GREY_BELOW) return "dark grey";
+  return lightness > LIGHT_GREY_ABOVE ? "light grey" : "grey";
 }
 
 /**
@@ -26,8 +32,3 @@ export function tellApart(a: ColorName, b: ColorName): readonly [a: string, b: s
   if (a.everyday !== b.everyday || a.iscc === b.iscc) return [a.everyday, b.everyday];
   return [`${a.everyday} (${a.iscc})`, `${b.everyday} (${b.iscc})`];
 }
-
-/** The survey's names by the term their own colour has. */
-const EVERYDAY = new Map(
-  Object.entries(EVERYDAY_NAMES).map(([term, rows]) => [term as ColorTerm, readNames(rows)]),
-);

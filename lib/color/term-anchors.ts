@@ -17,13 +17,15 @@ const SCREEN: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
 
 /**
  * Fabrics that have a name of their own: P. Centore, JAIC 25:24–54, 2020, Table 1 (aqua as turquoise, lilac as lavender,
- * magenta as fuchsia, rose as pink, sand as beige, tan as camel, wine as burgundy, gold as mustard).
+ * magenta as fuchsia, rose as pink, sand as beige, tan as camel, wine as burgundy, gold as mustard); and the centroid of the
+ * fabrics that the trade calls white, which are yellowish.
  */
 const FABRIC: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
   beige: ["b09076", "b4967b"],
   burgundy: ["6e373d"],
   camel: ["9d775a"],
   coral: ["cf756b"],
+  cream: ["dacfba"],
   fuchsia: ["a03f6f", "873064"],
   lavender: ["927c9c", "9d809c"],
   mustard: ["c79549"],
@@ -36,8 +38,11 @@ const FABRIC: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
   turquoise: ["70a2a0", "33939f"],
 };
 
+/** Undyed camel hair, which lies between the camels and the mustards above. Common practice, no source. */
+const FIBRE: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = { camel: ["b48a57"] };
+
 /** Colours that the ISCC-NBS centroids, which are of surfaces and name no fabrics, leave open. */
-export const TERM_ANCHORS = [SCREEN, FABRIC].flatMap((source) =>
+export const TERM_ANCHORS = [SCREEN, FABRIC, FIBRE].flatMap((source) =>
   Object.entries(source).flatMap(([term, colors]) =>
     readNames(colors.map((hex) => `${hex} ${term}`).join("|")).map((entry) => ({
       ...entry,

@@ -113,3 +113,9 @@ export const BLACK_BELOW = 0.36;
  * trade calls white have their centroid at 8.3 (P. Centore, JAIC 25, 2020), so that the edge must lie below it.
  */
 export const WHITE_ABOVE = 0.83;
+
+/** OKLab L, 0–1. A neutral darker than this, and no black, is dark grey: Munsell value 4.5, the edge of the ISCC-NBS block. */
+export const DARK_GREY_BELOW = 0.54;
+
+/** OKLab L, 0–1. A neutral lighter than this, and no white, is light grey: Munsell value 6.5, the edge of the ISCC-NBS block. */
+export const LIGHT_GREY_ABOVE = 0.71;

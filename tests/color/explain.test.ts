@@ -21,7 +21,7 @@ describe("explain", { timeout: PATIENCE }, () => {
         {
           hex: "#808080",
           oklch: [0.5999, 0, 0],
-          name: "medium grey",
+          name: "grey",
           level: "neutral",
           neutral: true,
           wheel: null,

@@ -155,7 +155,7 @@ describe("photos", () => {
       ({ value }) => value,
     );
     expect(slots).toEqual(["bottom", ""]);
-    await click("Leave out Teal piece");
+    await click("Leave out Teal blue piece");
     await click("Put 1 piece in the closet");
     const [piece] = await closet.pieces();
     expect(piece).toMatchObject({

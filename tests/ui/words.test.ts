@@ -21,8 +21,8 @@ it.each([
 
 it("names a piece plainly where the file does not", () => {
   const navy = namedSwatches([{ oklab: CLOTH_COLORS.navy, share: 1 }]);
-  expect(plainName(navy, "top")).toBe("Navy top");
-  expect(plainName(navy, null)).toBe("Navy piece");
+  expect(plainName(navy, "top")).toBe("Navy blue top");
+  expect(plainName(navy, null)).toBe("Navy blue piece");
 });
 
 describe("words", () => {
