@@ -6,6 +6,13 @@ export default defineConfig({
   manifestVersion: 3,
   outDir: ".output",
   publicDir: "assets",
+  // Terser makes the page script 3 % smaller than the builder's own minifier.
+  vite: () => ({
+    build: {
+      minify: "terser",
+      terserOptions: { ecma: 2020, compress: { passes: 3, unsafe_arrows: true, pure_getters: "strict" } },
+    },
+  }),
   hooks: {
     // WXT 0.21.4 rewrites code for its presets even with auto-imports off: a parameter named `storage` would bring
     // its whole storage module into the page script.

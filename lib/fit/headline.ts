@@ -24,6 +24,8 @@ export interface Findings {
   /** In any order. */
   readonly ties: readonly Tie[];
   readonly looks: number;
+  /** A piece that is often worn as a neutral and may be worn with it; asked for only where there is no tie at all. */
+  readonly wornAsNeutral: () => string | undefined;
 }
 
 type Headline = Pick<Verdict, "headline" | "kind" | "count">;
@@ -35,7 +37,8 @@ export function headlineOf(found: Findings): Headline {
     ofSets(found) ??
     ofNeutralsOnly(found) ??
     ofLooks(found) ??
-    ofTies(found) ?? { kind: "nothing", headline: "Nothing to wear it with yet", count: 0 }
+    ofTies(found) ??
+    ofNothing(found)
   );
 }
 
@@ -109,6 +112,13 @@ function ofTies(found: Findings): Headline | null {
   const count = found.ties.length;
   if (count === 0) return null;
   return { kind: "goes", headline: `${isSure(found) ? "Goes" : "May go"} with ${count} of yours`, count };
+}
+
+/** Denim or camel goes where the wheel has no name for the pair (common practice, no source); it is said, not counted. */
+function ofNothing({ wornAsNeutral }: Findings): Headline {
+  const name = wornAsNeutral();
+  const headline = name ? `Nothing yet but ${yourName(name)}` : "Nothing to wear it with yet";
+  return { kind: "nothing", headline, count: 0 };
 }
 
 function withArticle(word: string): string {

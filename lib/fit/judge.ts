@@ -1,3 +1,4 @@
+import { oftenWornAsNeutral } from "../color/often-worn-as-neutral.ts";
 import { cautionOf } from "./caution-of.ts";
 import { compareTies } from "./compare-ties.ts";
 import { countLooks } from "./count-looks.ts";
@@ -33,6 +34,12 @@ export function judge(candidate: Candidate, closet: PreparedCloset): Verdict {
 
   const { duplicates, ties } = compare(candidate, shown, closet);
   const looks = countLooks(slot, ties);
+  const wornAsNeutral = () =>
+    closet.pieces
+      .filter(({ piece }) => wearableTogether(slot, piece.slot))
+      .filter(({ shown: [statement] }) => statement && oftenWornAsNeutral(statement.swatch.oklab))
+      .map(({ piece }) => piece.name)
+      .toSorted()[0];
   const closeMatch =
     duplicates.some(({ samePiece }) => !samePiece) ||
     ties.some(({ relating }) => relating.relation === "matching");
@@ -40,7 +47,7 @@ export function judge(candidate: Candidate, closet: PreparedCloset): Verdict {
   const pieces = lazily(() => ordered().map(pieceFit));
   const examples = lazily(() => lookExamples(slot, ordered()));
   return {
-    ...headlineOf({ slot, confidence: palette.confidence, shown, duplicates, ties, looks }),
+    ...headlineOf({ slot, confidence: palette.confidence, shown, duplicates, ties, looks, wornAsNeutral }),
     duplicates,
     get pieces() {
       return pieces();

@@ -5,13 +5,10 @@ import type { AskWorker, WorkerRequestName, WorkerRequests } from "./messages.ts
 export const RETRY_WAITS_MS = [100, 400] as const;
 
 /** The worker answered, and its answer was no. The message is fit to be shown. */
-export class RefusedError extends Error {
-  override readonly name = "RefusedError";
-}
+export class RefusedError extends Error {}
 
 /** The extension was updated or removed under a running page: nothing can be asked any more. */
 export class GoneError extends Error {
-  override readonly name = "GoneError";
   constructor() {
     super("Hueward was updated. Reload this page to go on.");
   }

@@ -18,9 +18,7 @@ const SIGNS: ReadonlyMap<string, readonly string[]> = new Map(
     }),
 );
 
-const CODES: ReadonlySet<string> = new Set(
-  [...SIGNS.values()].flat().concat("TND", "LBP", "QAR", "GEL", "RSD"),
-);
+const CODES: ReadonlySet<string> = new Set([...SIGNS.values()].flat().concat("TND", "LBP", "GEL", "RSD"));
 
 /** Currencies whose smallest part is a thousandth (ISO 4217): there "12.500" is twelve and a half. */
 export const THOUSANDTHS: ReadonlySet<string> = new Set(["KWD", "BHD", "OMR", "JOD", "TND"]);

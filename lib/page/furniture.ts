@@ -8,34 +8,32 @@ const TAB = '[role=tabpanel],[class*="tab"]';
 
 /** What can be seen of elements, asked for once each; for one reading, in which nothing on the page is changed. */
 export interface Furniture {
-  /** Why nothing in this element is on offer here, in plain words; null where nothing speaks against it. */
-  whyNot(element: Element): string | null;
+  /** Whether the element lies apart from what the page offers: in its navigation, its footer, a dialog, a drawer. */
+  isApart(element: Element): boolean;
   /** Whether the element is displayed. Opacity does not count: content is often revealed on scroll. */
   isHidden(element: Element): boolean;
 }
 
 /** Tells the furniture of a page (menus, drawers, pop-ups, what is not displayed) from what it offers. */
 export function findFurniture(): Furniture {
-  const known = new Map<Element, string | null>();
+  const known = new Map<Element, boolean>();
   const isHidden = (element: Element) => !element.checkVisibility({ visibilityProperty: true });
-  function judge(element: Element): string | null {
-    if (element.matches(FURNITURE)) return "in the page's navigation, footer or a dialog";
-    if (element.tagName === "BODY") return null;
+  function judge(element: Element): boolean {
+    if (element.matches(FURNITURE)) return true;
+    if (element.tagName === "BODY") return false;
     const position = element.ownerDocument.defaultView?.getComputedStyle(element).position;
-    if (position === "fixed" && !element.querySelector("main,h1")) return "floats above the page";
-    if (WINDOW.test(nameOf(element)) && (position === "absolute" || isHidden(element)))
-      return "in a drawer, menu or window of the page";
-    return null;
+    if (position === "fixed" && !element.querySelector("main,h1")) return true;
+    return WINDOW.test(nameOf(element)) && (position === "absolute" || isHidden(element));
   }
-  function whyNot(element: Element): string | null {
-    let why = known.get(element);
-    if (why === undefined) {
-      why = (element.parentElement && whyNot(element.parentElement)) ?? judge(element);
-      known.set(element, why);
+  function isApart(element: Element): boolean {
+    let apart = known.get(element);
+    if (apart === undefined) {
+      apart = (element.parentElement !== null && isApart(element.parentElement)) || judge(element);
+      known.set(element, apart);
     }
-    return why;
+    return apart;
   }
-  return { whyNot, isHidden };
+  return { isApart, isHidden };
 }
 
 /** True where a list of several is not displayed as a whole; the panels of tabs are, sooner or later. */

@@ -63,7 +63,7 @@ export function mainProduct(survey: Survey, clusters: readonly Cluster[], contex
   const found: Draft[] = [];
   const headings = doc.querySelectorAll(doc.querySelector("h1") ? "h1" : "h2,[itemprop=name]");
   for (const heading of [...headings].slice(0, MOST_HEADINGS)) {
-    if (furniture.whyNot(heading) || furniture.isHidden(heading)) continue;
+    if (furniture.isApart(heading) || furniture.isHidden(heading)) continue;
     const tiles = new Set<Element>();
     for (const { root, holdsMore } of clusters) if (!holdsMore && !root.contains(heading)) tiles.add(root);
     const inTile = (element: Element) => nearest(element, (up) => tiles.has(up)) !== null;

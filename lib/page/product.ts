@@ -36,9 +36,8 @@ export interface FoundProduct {
   readonly evidence: readonly ("structured" | "markup" | "layout")[];
 }
 
-/** Everything found in a document, and what was turned down with the reason. */
+/** Everything found in a document. */
 export interface FoundPage {
   readonly kind: PageKind;
   readonly products: readonly FoundProduct[];
-  readonly rejected: readonly { readonly what: string; readonly why: string }[];
 }

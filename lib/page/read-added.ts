@@ -31,6 +31,6 @@ export function* readAdded(
   yield;
   const survey = yield* surveyOf(apart, context.hint);
   const clusters = clustersOf(survey);
-  const { products } = yield* readTiles(survey, clusters, context, null);
+  const products = yield* readTiles(survey, clusters, context, null);
   return withoutRepeats(products, context);
 }

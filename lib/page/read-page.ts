@@ -12,7 +12,7 @@ import { withoutRepeats } from "./without-repeats.ts";
  * spread the work; nothing on the page is changed.
  */
 export function* readPage(doc: Document): Generator<undefined, FoundPage, undefined> {
-  if (!doc.defaultView || !doc.body) return { kind: "none", products: [], rejected: [] };
+  if (!doc.defaultView || !doc.body) return { kind: "none", products: [] };
   const context = readContext(doc);
   yield;
   const survey = yield* surveyOf([doc.body], context.hint);
@@ -21,7 +21,7 @@ export function* readPage(doc: Document): Generator<undefined, FoundPage, undefi
   const draft = mainProduct(survey, clusters, context);
   const main = draft && foundProduct(draft, context);
   yield;
-  const { products, rejected } = yield* readTiles(survey, clusters, context, main);
+  const products = yield* readTiles(survey, clusters, context, main);
   const all = withoutRepeats(main ? [main, ...products] : products, context);
-  return { kind: main ? "product" : all.length > 0 ? "listing" : "none", products: all, rejected };
+  return { kind: main ? "product" : all.length > 0 ? "listing" : "none", products: all };
 }

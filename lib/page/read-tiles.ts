@@ -3,8 +3,7 @@ import type { Context } from "./context.ts";
 import { foundProduct } from "./found-product.ts";
 import { isPutAway } from "./furniture.ts";
 import { leadsToGroup } from "./link.ts";
-import { plainText } from "./plain-text.ts";
-import type { FoundPage, FoundProduct } from "./product.ts";
+import type { FoundProduct } from "./product.ts";
 import type { Survey } from "./survey.ts";
 import { type Cluster, tileRoot } from "./tiles.ts";
 import { unpricedTiles } from "./unpriced.ts";
@@ -13,15 +12,8 @@ import { unpricedTiles } from "./unpriced.ts";
 const STRIDE = 4;
 /** Bounds on hostile pages. */
 const MOST_PRODUCTS = 2000;
-const MOST_REJECTED = 200;
 
 const GIFT = /donate|donation|spenden|faire un don|donación|donazione|doação|doneren|pledge/i;
-
-/** The products on offer beside the main one, and what was turned down. */
-export interface Tiles {
-  readonly products: readonly FoundProduct[];
-  readonly rejected: FoundPage["rejected"];
-}
 
 /** Makes products of clusters and of pictures that the page says are products; `main` is already found. */
 export function* readTiles(
@@ -29,26 +21,20 @@ export function* readTiles(
   clusters: readonly Cluster[],
   context: Context,
   main: FoundProduct | null,
-): Generator<undefined, Tiles, undefined> {
+): Generator<undefined, readonly FoundProduct[], undefined> {
   const { furniture } = context;
   const products: FoundProduct[] = [];
-  const rejected: { what: string; why: string }[] = [];
   const tiles = clusters
     .filter(({ holdsMore, root }) => !holdsMore && root !== main?.root)
     .slice(0, MOST_PRODUCTS);
   const roots = new Set(tiles.map(({ root }) => root));
   const consider = (root: Element, { pictures, prices }: Pick<Cluster, "pictures" | "prices">) => {
-    const text = root.textContent?.slice(0, 600) ?? "";
-    let why = furniture.whyNot(root);
-    if (!why && isPutAway(root, furniture)) why = "not displayed";
-    if (!why && GIFT.test(text)) why = "asks for a gift";
-    const product = why ? null : foundProduct({ root, role: "tile", pictures, prices }, context);
-    if (!product) why ??= "has no title or no picture";
-    else if (product.link && leadsToGroup(product.link)) why = "leads to a category";
-    else if (!product.link && tiles.length === 1 && product.evidence.length === 1)
-      why = "one picture and one price, and nothing that says product";
-    else products.push(product);
-    if (why && rejected.length < MOST_REJECTED) rejected.push({ what: plainText(text).slice(0, 80), why });
+    const apart = furniture.isApart(root) || isPutAway(root, furniture);
+    if (apart || GIFT.test(root.textContent?.slice(0, 600) ?? "")) return;
+    const product = foundProduct({ root, role: "tile", pictures, prices }, context);
+    if (!product || (product.link && leadsToGroup(product.link))) return;
+    // One picture and one price, and nothing that says product, is no product.
+    if (product.link || tiles.length > 1 || product.evidence.length > 1) products.push(product);
   };
   for (const [i, tile] of tiles.entries()) {
     if (i % STRIDE === 0) yield;
@@ -60,5 +46,5 @@ export function* readTiles(
     yield;
     consider(root, { pictures, prices: [] });
   }
-  return { products, rejected };
+  return products;
 }

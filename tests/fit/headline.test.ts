@@ -25,6 +25,12 @@ describe("headlines", () => {
     ["goes", "Goes with 1 of yours", product("bag", "#00843d"), [redSkirt]],
     ["neutral-only", "Only goes with black", product("top", "#c8102e"), [owned("b", "bottom", "#111111")]],
     ["nothing", "Nothing to wear it with yet", product("top", "#c8102e"), [owned("t", "top", "#224fa8")]],
+    [
+      "nothing",
+      "Nothing yet but your old jeans",
+      product("top", "#8fb935"),
+      [owned("Old jeans", "bottom", "#44628c")],
+    ],
   ])("%s: %s", (kind, headline, candidate, closet) => {
     expect(verdictOf(candidate, ...closet)).toMatchObject({ kind, headline });
   });

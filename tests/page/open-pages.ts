@@ -8,7 +8,6 @@ import type { Told } from "./compare.ts";
 export interface ReadResult {
   readonly kind: string;
   readonly products: readonly (Told & { readonly shows: string })[];
-  readonly rejected: readonly { readonly what: string; readonly why: string }[];
 }
 
 const PICTURE = `<svg xmlns="http://www.w3.org/2000/svg" width="600" height="800"><rect width="600" height="800" fill="#777"/></svg>`;
@@ -26,9 +25,9 @@ const READ = `(() => {
   const work = Reader.readPage(document);
   let step = work.next();
   while (!step.done) step = work.next();
-  const { kind, products, rejected } = step.value;
+  const { kind, products } = step.value;
   const shows = (image) => image?.currentSrc || image?.outerHTML.slice(0, 300) || "";
-  return { kind, rejected, products: products.map(({ image, root, ...rest }) => ({ ...rest, shows: shows(image) })) };
+  return { kind, products: products.map(({ image, root, ...rest }) => ({ ...rest, shows: shows(image) })) };
 })()`;
 
 export async function openPages(): Promise<Pages> {

@@ -49,7 +49,7 @@ function productOf(root: Element): FoundProduct {
 function* readPage(document: Document): Generator<undefined, FoundPage, undefined> {
   yield;
   const products = [...document.querySelectorAll("article")].map(productOf);
-  return { kind: products.length ? "listing" : "none", products, rejected: [] };
+  return { kind: products.length ? "listing" : "none", products };
 }
 
 function* readAdded(
