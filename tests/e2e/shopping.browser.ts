@@ -268,8 +268,8 @@ describe("shopping in the invented store", () => {
     const popup = await scene.extension.clickAction(page);
     await popup.click("button", "Switch off");
     await until("the page to be clean", async () => (await hidden.all()).length === 0);
+    await until("the store to be off", async () => ((await registered()) as unknown[]).length === 0);
     await popup.close();
-    expect(await registered()).toEqual([]);
     const granted = await (await scene.extension.worker()).evaluate("chrome.permissions.getAll()");
     expect(granted).toMatchObject({ origins: [] });
   });
