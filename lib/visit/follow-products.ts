@@ -99,16 +99,19 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
   const follow = async (tracked: Tracked) => {
     const { product, source } = tracked;
     busy += 1;
-    tracked.badge ??= badgeOf(tracked);
-    show(tracked);
-    await settled(product);
-    if (isCurrent(tracked, source)) {
-      // Which of several files the page shows is known only now.
-      tracked.source = sourceOf(product);
-      await read(tracked);
+    try {
+      tracked.badge ??= badgeOf(tracked);
+      show(tracked);
+      await settled(product);
+      if (isCurrent(tracked, source)) {
+        // Which of several files the page shows is known only now.
+        tracked.source = sourceOf(product);
+        await read(tracked);
+      }
+    } finally {
+      busy -= 1;
+      changed();
     }
-    busy -= 1;
-    changed();
   };
 
   const badgeOf = (tracked: Tracked) => {

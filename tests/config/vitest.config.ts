@@ -18,6 +18,8 @@ export default defineConfig({
           name: "browser",
           include: ["tests/**/*.browser.ts"],
           fileParallelism: false,
+          // A real browser on a busy machine may miss a step; what fails twice has failed.
+          retry: 1,
           testTimeout: 120_000,
           hookTimeout: 180_000,
         },
