@@ -1,15 +1,4 @@
-import type { Relation } from "./relation-name.ts";
 import { angleBetween, turnOf } from "./wheel.ts";
-
-/**
- * Arms of the schemes of three or more colours, degrees from the base arm (art-school terms, after J. Itten, "The Art of
- * Color", 1961; split arms half a twelfth beyond his, in the middle of our band).
- */
-export const SCHEME_ARMS: readonly (readonly [Relation, readonly number[]])[] = [
-  ["complementary", [0, 180]],
-  ["split-complementary", [0, 150, 210]],
-  ["triadic", [0, 120, 240]],
-];
 
 /** How a scheme lies best on a set of hues. */
 export interface Fit {

@@ -1,6 +1,7 @@
 import { schemeOf } from "../color/scheme.ts";
 import type { Slot } from "../words/slot.ts";
 import { binds, makesLook, ofSlot } from "./count-looks.ts";
+import { isOneScheme } from "./one-scheme.ts";
 import type { Tie } from "./tie.ts";
 import type { LookFit } from "./verdict.ts";
 import { isOptional } from "./wearable-together.ts";
@@ -59,7 +60,14 @@ function* pairsOf(tie: Tie, others: readonly Tie[]): Generator<LookFit | null> {
 
 /** Null where the exact hues follow no scheme though their steps do: too near an edge to show. */
 function lookOf(ties: readonly Tie[]): LookFit | null {
-  const { scheme } = schemeOf(ties.flatMap(({ own, its }) => [own.point, its.point]));
-  if (scheme === "none") return null;
-  return { pieceIds: ties.map(({ owned }) => owned.piece.id), scheme, why: whyLook(ties, scheme) };
+  const found = schemeOf(ties.flatMap(({ own, its }) => [own.point, its.point]));
+  if (!isOneScheme(found)) return null;
+  const { scheme, missing } = found;
+  const whole = missing.length === 0;
+  return {
+    pieceIds: ties.map(({ owned }) => owned.piece.id),
+    scheme,
+    whole,
+    why: whyLook(ties, scheme, whole),
+  };
 }

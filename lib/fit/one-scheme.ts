@@ -1,5 +1,5 @@
 import { type ColorPoint, colorPoint } from "../color/color-point.ts";
-import { schemeOf } from "../color/scheme.ts";
+import { type Scheme, schemeOf } from "../color/scheme.ts";
 import { hueFromWheel } from "../color/wheel.ts";
 
 /**
@@ -36,6 +36,14 @@ export function hueStepOf({ wheel, tinted }: ColorPoint): number {
   return wheel === null || tinted ? NO_HUE : Math.round(wheel / LOOK_HUE_STEP) % STEPS;
 }
 
+/**
+ * Whether a set of colours follows a scheme that a look may rest on. Opposites beside almost any third hue are all but one of a tetrad,
+ * so that this says nothing before the fourth is there.
+ */
+export function isOneScheme({ scheme, missing }: Pick<Scheme, "scheme" | "missing">): boolean {
+  return scheme !== "none" && (scheme !== "tetradic" || missing.length === 0);
+}
+
 /** Whether up to four hues, given in steps, follow one scheme (see `schemeOf`). Their order does not matter. */
 export function followOneScheme(a: number, b: number, c: number, d: number): boolean {
   const first = a !== NO_HUE ? a : b !== NO_HUE ? b : c !== NO_HUE ? c : d;
@@ -61,7 +69,7 @@ function keyOf(x: number, y: number, z: number): number {
 function findOut(first: number, ...others: readonly number[]): void {
   const hues = [0, ...others.map((step) => stepsFrom(first, step))];
   const points = STEP_POINTS.filter((_, step) => hues.includes(step));
-  const answer = schemeOf(points).scheme === "none" ? 2 : 1;
+  const answer = isOneScheme(schemeOf(points)) ? 1 : 2;
   for (const [at, from] of hues.entries()) {
     const [x = 0, y = 0, z = 0] = hues.toSpliced(at, 1).map((step) => stepsFrom(from, step));
     remembered[keyOf(x, y, z)] = answer;

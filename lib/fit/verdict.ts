@@ -1,4 +1,5 @@
 import type { Relation } from "../color/relation-name.ts";
+import type { SchemeName } from "../color/scheme-name.ts";
 import type { Palette } from "../sample/palette.ts";
 import type { Slot } from "../words/slot.ts";
 
@@ -35,7 +36,9 @@ export interface PieceFit {
 export interface LookFit {
   readonly pieceIds: readonly string[];
   /** The scheme its colours follow. */
-  readonly scheme: Relation;
+  readonly scheme: SchemeName;
+  /** False where the scheme lacks a hue: two of a triad. */
+  readonly whole: boolean;
   readonly why: string;
 }
 

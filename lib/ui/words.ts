@@ -1,4 +1,5 @@
 import type { Relation } from "../color/relation-name.ts";
+import type { SchemeName } from "../color/scheme-name.ts";
 import type { Slot } from "../words/slot.ts";
 
 /** How a relation is said of two colours. Two colours are never a whole triad, so that word is hedged. */
@@ -12,6 +13,12 @@ export const RELATION_WORDS: Readonly<Record<Relation, string>> = {
   "with-neutral": "with a neutral",
   none: "no named relation",
 };
+
+/** How the scheme of a look is said; `whole` is false where it lacks a hue. */
+export function schemeText(scheme: SchemeName, whole: boolean): string {
+  if (scheme === "tetradic") return "a tetrad";
+  return scheme === "triadic" && whole ? "a triad" : RELATION_WORDS[scheme];
+}
 
 /** A slot as a label. */
 export const SLOT_WORDS: Readonly<Record<Slot, string>> = {

@@ -6,7 +6,7 @@ import { NO_VISIBLE_DIFFERENCE } from "../color/thresholds.ts";
 import { wheelFromHue } from "../color/wheel.ts";
 import type { Candidate, Duplicate, PieceFit } from "../fit/verdict.ts";
 import type { ExplainedVerdict, PieceView } from "../link/messages.ts";
-import { RELATION_WORDS, relationText, SLOT_WORDS } from "../ui/words.ts";
+import { relationText, SLOT_WORDS, schemeText } from "../ui/words.ts";
 import { SLOTS } from "../words/slot.ts";
 import { clothOf } from "./badge-model-of.ts";
 import type { Choice } from "./choices.ts";
@@ -75,5 +75,5 @@ function looksOf({ verdict, pieces }: Pick<ExplainedVerdict, "verdict" | "pieces
   if (!looks || !example) return "";
   const names = example.pieceIds.flatMap((id) => pieces[id]?.name ?? []);
   const count = looks === 1 ? "One look it finishes" : `It finishes ${looks} looks. One of them`;
-  return `${count}: with ${names.join(" and ")}, ${RELATION_WORDS[example.scheme]}.`;
+  return `${count}: with ${names.join(" and ")}, ${schemeText(example.scheme, example.whole)}.`;
 }

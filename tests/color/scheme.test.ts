@@ -18,7 +18,13 @@ const LOOKS = [
   [[0, 120], "triadic", 0],
   [[0, 120, 240], "triadic", 0],
   [[5, 118, 250], "triadic", 12],
+  [[0, 60, 180, 240], "tetradic", 0],
+  [[0, 90, 180, 270], "tetradic", 0],
+  [[0, 75, 180, 255], "tetradic", 7.5],
+  [[3, 58, 178, 246], "tetradic", 5],
+  [[0, 66, 180], "tetradic", 3],
   [[0, 88], "none", 0],
+  [[0, 80, 120, 200], "none", 0],
   [[0, 60, 120, 180, 240, 300], "none", 0],
 ] as const;
 
@@ -62,7 +68,11 @@ describe("the scheme of a look", () => {
           const plain = schemeOf(points);
           const shuffled = schemeOf(order.flatMap((index) => points.slice(index, index + 1)));
           expect(shuffled.scheme).toBe(plain.scheme);
-          expect(shuffled.missing).toEqual(plain.missing);
+          expect(shuffled.missing).toHaveLength(plain.missing.length);
+          for (const [at, { from, to }] of shuffled.missing.entries()) {
+            expect(angleBetween(from, plain.missing[at]?.from ?? Number.NaN)).toBeLessThan(1e-6);
+            expect(angleBetween(to, plain.missing[at]?.to ?? Number.NaN)).toBeLessThan(1e-6);
+          }
           for (const [place, index] of order.entries()) {
             expect(shuffled.off[place]).toBeCloseTo(plain.off[index] ?? Number.NaN, 6);
           }
@@ -116,6 +126,41 @@ describe("the scheme of a look", () => {
     for (const { from, to } of missing) {
       expect(schemeOf(look([0, 150, (from + to) / 2])).scheme).toBe("split-complementary");
     }
+  });
+
+  test.each([
+    [[0, 66, 183], 245],
+    [[0, 114, 177], 295],
+    [[4, 88, 182], 270],
+  ] as const)(
+    "%j are three of a tetrad, which any hue of the range about %i° makes whole",
+    (three, fourth) => {
+      const { scheme, missing } = schemeOf(look(three));
+      expect(scheme).toBe("tetradic");
+      expect(missing).toHaveLength(1);
+      const [{ from, to } = { from: 0, to: 0 }] = missing;
+      expect(angleBetween((from + to) / 2, fourth)).toBeLessThan(5);
+      expect(to - from).toBeGreaterThan(15);
+      for (let part = 0.02; part < 1; part += 0.08) {
+        const whole = schemeOf(look([...three, from + part * (to - from)]));
+        expect(whole.missing).toEqual([]);
+        expect(whole.scheme).not.toBe("none");
+      }
+      expect(schemeOf(look([...three, (from + to) / 2])).scheme).toBe("tetradic");
+    },
+  );
+
+  test("is a tetrad only of four hues or more, a triad never whole of two", () => {
+    const angle = fc.integer({ min: 0, max: 359 });
+    fc.assert(
+      fc.property(fc.array(angle, { minLength: 1, maxLength: 3 }), (angles) => {
+        const { scheme, missing } = schemeOf(look(angles));
+        if (scheme === "tetradic" || (scheme === "triadic" && angles.length < 3)) {
+          expect(missing).toHaveLength(1);
+        }
+      }),
+      { numRuns: 2000 },
+    );
   });
 
   test("of neutrals, of one colour with neutrals, of one colour, of nothing", () => {

@@ -4,7 +4,7 @@ import { type ColorPoint, colorPoint } from "../../lib/color/color-point.ts";
 import { schemeOf } from "../../lib/color/scheme.ts";
 import { hueFromWheel } from "../../lib/color/wheel.ts";
 import { judge, prepareCloset } from "../../lib/fit/judge.ts";
-import { followOneScheme, hueStepOf, LOOK_HUE_STEP, NO_HUE } from "../../lib/fit/one-scheme.ts";
+import { followOneScheme, hueStepOf, isOneScheme, LOOK_HUE_STEP, NO_HUE } from "../../lib/fit/one-scheme.ts";
 import type { OwnedPiece } from "../../lib/fit/prepared-piece.ts";
 import type { Candidate, PieceFit } from "../../lib/fit/verdict.ts";
 import type { Slot } from "../../lib/words/slot.ts";
@@ -28,8 +28,7 @@ describe("followOneScheme", () => {
   it("says what schemeOf says of the same hues", () => {
     fc.assert(
       fc.property(four, (steps) => {
-        const scheme = schemeOf(steps.map(pointAt)).scheme;
-        expect(followOneScheme(...steps)).toBe(scheme !== "none");
+        expect(followOneScheme(...steps)).toBe(isOneScheme(schemeOf(steps.map(pointAt))));
       }),
       { numRuns: 1000 },
     );
@@ -122,7 +121,7 @@ describe("looks", () => {
           for (const top of fits("top")) {
             for (const bottom of fits("bottom")) {
               const together = [...points(top), ...points(bottom)];
-              if ((binds(top) || binds(bottom)) && schemeOf(together).scheme !== "none") {
+              if ((binds(top) || binds(bottom)) && isOneScheme(schemeOf(together))) {
                 looks.push([top.pieceId, bottom.pieceId].toSorted().join(" "));
               }
             }

@@ -76,7 +76,7 @@ const VERDICTS = new Map([
       kind: "looks",
       looks: 2,
       pieces: [fitOf("blazer", "complementary", ["split-complementary"]), fitOf("shirt", "with-neutral")],
-      lookExamples: [{ pieceIds: ["blazer", "shirt"], scheme: "complementary", why: "" }],
+      lookExamples: [{ pieceIds: ["blazer", "shirt"], scheme: "complementary", whole: true, why: "" }],
       caution: "The picture is dim, so the red may be brighter.",
     }),
   ],

@@ -50,7 +50,7 @@ const explained: ExplainedVerdict = {
       { pieceId: "lost", relation: "analogous", alternatives: [], deltaE2000: 10, pair: [0, 0], why: "" },
     ],
     looks: 2,
-    lookExamples: [{ pieceIds: ["skirt", "boots"], scheme: "complementary", why: "" }],
+    lookExamples: [{ pieceIds: ["skirt", "boots"], scheme: "complementary", whole: true, why: "" }],
     caution: "Compare in daylight.",
   },
 };

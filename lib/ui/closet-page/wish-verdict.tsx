@@ -2,7 +2,7 @@ import type { LookFit } from "../../fit/verdict.ts";
 import type { ExplainedVerdict, NamedSwatch, PieceView } from "../../link/messages.ts";
 import { Cloth } from "../cloth.tsx";
 import { RelationList } from "../relation-list.tsx";
-import { countOf, RELATION_WORDS } from "../words.ts";
+import { countOf, schemeText } from "../words.ts";
 
 /** Looks written out on a card; the count says how many there are in all. */
 const LOOKS_SHOWN = 2;
@@ -51,7 +51,7 @@ function LookRow({ look, pieces }: { look: LookFit; pieces: Readonly<Record<stri
       </span>
       <span>
         with {new Intl.ListFormat("en-GB").format(worn.map((piece) => piece.name))}{" "}
-        <span class="soft small">{RELATION_WORDS[look.scheme]}</span>
+        <span class="soft small">{schemeText(look.scheme, look.whole)}</span>
       </span>
     </li>
   );

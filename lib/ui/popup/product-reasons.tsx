@@ -1,7 +1,7 @@
 import "./product-reasons.css";
 import type { Duplicate, LookFit } from "../../fit/verdict.ts";
 import type { ExplainedVerdict, NamedSwatch, SummaryProduct } from "../../link/messages.ts";
-import { countOf, RELATION_WORDS } from "../words.ts";
+import { countOf, RELATION_WORDS, schemeText } from "../words.ts";
 import { FitRows } from "./fit-rows.tsx";
 import { capital, groupFits } from "./group-fits.ts";
 import { PieceLine } from "./piece-line.tsx";
@@ -76,10 +76,10 @@ function Looks({ total, looks, pieces }: { total: number; looks: readonly LookFi
         <span class="soft">{looks.length < total ? `${looks.length} of ${total}` : total}</span>
       </h3>
       <ul class="pieces">
-        {looks.map(({ pieceIds, scheme }) => (
+        {looks.map(({ pieceIds, scheme, whole }) => (
           <li key={pieceIds.join(" ")}>
             With {pieceIds.map((id) => pieces[id]?.name ?? "a piece of yours").join(" and ")}{" "}
-            <span class="soft">{RELATION_WORDS[scheme]}</span>
+            <span class="soft">{schemeText(scheme, whole)}</span>
           </li>
         ))}
       </ul>
