@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { ColorError } from "../../lib/color/color-error.ts";
 import { hexOf } from "../../lib/color/hex-of.ts";
@@ -46,6 +47,10 @@ const REFUSED: readonly (readonly [css: string, reason: string])[] = [
   ["color(display-p3 1 0 0)", "outside sRGB"],
   ["oklch(70% 0.4 150)", "outside sRGB"],
   ["rgb(300 0 0)", "outside sRGB"],
+  ["rgb(-5 0 0)", "outside sRGB"],
+  ["oklch(1.5 0 0)", "a lightness that is none"],
+  ["oklab(-10% 0 0)", "a lightness that is none"],
+  ["lab(120 0 0)", "a lightness that is none"],
   ["color(srgb 1e999 0 0)", "not finite"],
 ];
 
@@ -53,4 +58,38 @@ test.each(REFUSED)("refuses %j: %s", (css, reason) => {
   expect(() => parseColor(css)).toThrow(ColorError);
   expect(() => parseColor(css)).toThrow(reason);
   expect(() => parseColor(css)).toThrow(JSON.stringify(css));
+});
+
+const number = fc.oneof(
+  fc.double({ min: -2, max: 400 }).map(String),
+  fc.double().map(String),
+  fc.constantFrom("none", "0", "50%", "-0", "1e999", "1e-999", "calc(1/0)", "120deg", "1turn", ""),
+);
+
+const cssLike = fc
+  .tuple(
+    fc.constantFrom("rgb", "hsl", "hwb", "lab", "lch", "oklab", "oklch", "color", "#"),
+    fc.constantFrom("", "srgb ", "display-p3 ", "xyz "),
+    fc.array(number, { maxLength: 5 }),
+    fc.constantFrom(" ", ", ", " / "),
+  )
+  .map(([name, space, numbers, between]) => `${name}(${space}${numbers.join(between)})`);
+
+test("gives finite numbers inside sRGB or a reason with the value, whatever is written", () => {
+  fc.assert(
+    fc.property(fc.oneof(cssLike, fc.string(), fc.string({ unit: "binary" })), (text) => {
+      let color: readonly number[];
+      try {
+        color = parseColor(text);
+      } catch (error) {
+        expect(error).toBeInstanceOf(ColorError);
+        expect(String(error)).toContain(JSON.stringify(text.slice(0, 80)));
+        return;
+      }
+      expect(color.every(Number.isFinite)).toBe(true);
+      expect(color[0]).toBeGreaterThanOrEqual(-1e-3);
+      expect(color[0]).toBeLessThanOrEqual(1.005);
+    }),
+    { numRuns: 5000 },
+  );
 });
