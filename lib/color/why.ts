@@ -5,6 +5,9 @@ import type { Relating } from "./relate.ts";
 import type { Relation } from "./relation-name.ts";
 import { LARGE_DIFFERENCE } from "./thresholds.ts";
 
+/** Goes with every figure of the textile trade: those are for cloth under an instrument. */
+export const NO_TEXTILE_MATCH = "no photo can certify a textile match";
+
 /**
  * One or two plain sentences on why two colours stand as they do, with the numbers behind them and no more certainty
  * than the pictures have.
@@ -35,7 +38,7 @@ function predicate(
   const apart = `${Math.round(relating.wheelAngle ?? 0)}° apart on the artist's wheel`;
   switch (relating.relation) {
     case "matching":
-      return `look like one shade in the photo (${shadeFigures(a, b, relating)}), though no photo can certify a textile match`;
+      return `look like one shade in the photo (${shadeFigures(a, b, relating)}), though ${NO_TEXTILE_MATCH}`;
     case "monochromatic":
       return `share one hue, ${apart}, ${levelsOf(a, b)} (${differenceFigure(a, b, relating)})`;
     case "analogous":

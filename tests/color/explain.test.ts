@@ -25,6 +25,12 @@ describe("explain", { timeout: PATIENCE }, () => {
           level: "neutral",
           neutral: true,
           wheel: null,
+          iscc: "medium grey",
+          levelAlternatives: [],
+          tinted: false,
+          oftenWornAsNeutral: false,
+          saturation: 0,
+          wheelUncertainty: null,
         },
       ],
     });
@@ -33,7 +39,7 @@ describe("explain", { timeout: PATIENCE }, () => {
   test("prints how two colours stand to each other", () => {
     const { stdout } = explain("#e42833", "rgb(31 157 85)");
     const printed = JSON.parse(stdout);
-    expect(Object.keys(printed)).toEqual([
+    expect(Object.keys(printed).slice(0, 6)).toEqual([
       "colors",
       "relation",
       "alternatives",
@@ -41,14 +47,23 @@ describe("explain", { timeout: PATIENCE }, () => {
       "deltaE2000",
       "why",
     ]);
+    expect(printed).toMatchObject({ greyScale: "1", scheme: { name: "complementary", whole: true } });
+    expect(printed.caution).toContain("no photo can certify a textile match");
     expect(printed).toMatchObject({ relation: "complementary", alternatives: [], wheelAngle: 176.36 });
     expect(printed.colors[1]).toMatchObject({ hex: "#1f9d55", level: "pure", neutral: false, wheel: 182.8 });
   });
 
+  test("prints the scheme of three colours, and nothing of pairs", () => {
+    const printed = JSON.parse(explain("#e42833", "#d8a517", "#2a55b8").stdout);
+    expect(Object.keys(printed)).toEqual(["colors", "scheme"]);
+    expect(printed.scheme).toMatchObject({ name: "triadic", whole: true, missing: [] });
+    expect(printed.scheme.off).toHaveLength(3);
+  });
+
   test.each([
     [["reddish"], '"reddish" is no colour'],
-    [[], "Give one or two colours"],
-    [["red", "green", "blue"], "Give one or two colours"],
+    [[], "Give one colour, two or more"],
+    [["red", "green", "oklch(0.6 -0.1 20)"], "negative chroma"],
   ])("refuses %j on standard error", (colors, reason) => {
     const { status, stdout, stderr } = explain(...colors);
     expect(status).not.toBe(0);
