@@ -3,7 +3,4 @@ import { createAsk } from "./ask.ts";
 import type { AskWorker } from "./messages.ts";
 
 /** Asks this extension's background worker, from any of its other contexts. */
-export const askWorker: AskWorker = createAsk(
-  (message) => browser.runtime.sendMessage(message),
-  (ms) => new Promise((done) => setTimeout(done, ms)),
-);
+export const askWorker: AskWorker = createAsk((message) => browser.runtime.sendMessage(message));

@@ -1,21 +1,17 @@
 import type { Piece } from "../closet/piece.ts";
-import { nameColor } from "../color/name-color.ts";
+import { swatchNames } from "../color/swatch-name.ts";
 import type { Candidate, Verdict } from "../fit/verdict.ts";
 import type { ExplainedVerdict, PieceView, VerdictBrief } from "../link/messages.ts";
-import type { Swatch } from "../sample/palette.ts";
-
-const namesOf = (swatches: readonly Swatch[]): string[] =>
-  swatches.map(({ oklab, finish }) => finish ?? nameColor(oklab).everyday);
 
 /** The few words of a verdict that a badge carries. */
 export function briefOf(candidate: Candidate, verdict: Verdict): VerdictBrief {
   const { headline, kind, count } = verdict;
-  return { key: candidate.key, headline, kind, count, names: namesOf(candidate.palette.swatches) };
+  return { key: candidate.key, headline, kind, count, names: swatchNames(candidate.palette.swatches) };
 }
 
 /** As much of a piece as a card shows. */
 export function pieceView({ id, name, slot, swatches }: Piece): PieceView {
-  const names = namesOf(swatches);
+  const names = swatchNames(swatches);
   return { id, name, slot, swatches: swatches.map((swatch, at) => ({ ...swatch, name: names[at] ?? "" })) };
 }
 
@@ -36,5 +32,7 @@ export function explained(
     const piece = piecesById.get(id);
     if (piece) pieces[id] ??= pieceView(piece);
   }
-  return { key: candidate.key, names: namesOf(candidate.palette.swatches), verdict, pieces, wished };
+  const names = swatchNames(candidate.palette.swatches);
+  // What a verdict works out only when asked would not travel: Firefox leaves getters out of messages.
+  return { key: candidate.key, names, verdict: { ...verdict }, pieces, wished };
 }

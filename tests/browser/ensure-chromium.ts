@@ -1,15 +1,5 @@
-import { spawnSync } from "node:child_process";
 import { findChromium } from "./find-chromium.ts";
-
-const say = (line: string) => process.stderr.write(`${line}\n`);
-
-function run(program: string, args: readonly string[], env: Record<string, string>): boolean {
-  const done = spawnSync(program, args, {
-    stdio: ["ignore", process.stderr, process.stderr],
-    env: { ...process.env, ...env },
-  });
-  return done.status === 0;
-}
+import { installPackage, run, say } from "./install-package.ts";
 
 /**
  * Path of a Chromium that may load extensions: one already on the machine, else playwright's, else Debian's package
@@ -24,12 +14,7 @@ export function ensureChromium(): string {
   });
   const downloaded = findChromium();
   if (downloaded) return downloaded;
-  if (process.getuid?.() === 0) {
-    say("That did not work: installing Debian's chromium package instead.");
-    const quiet = { DEBIAN_FRONTEND: "noninteractive" };
-    run("apt-get", ["update", "-qq"], quiet);
-    run("apt-get", ["install", "-y", "-qq", "chromium"], quiet);
-  }
+  installPackage("chromium");
   const installed = findChromium();
   if (installed) return installed;
   throw new Error("No Chromium could be installed. Install one and set CHROMIUM_PATH to its program.");

@@ -3,6 +3,7 @@ import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import * as v from "valibot";
 import { ensureChromium } from "../browser/ensure-chromium.ts";
+import { ensureFirefox } from "../browser/ensure-firefox.ts";
 
 const REPORT = ".output/test-report.json";
 const reportSchema = v.object({
@@ -48,9 +49,22 @@ function tests(project: string): Count {
   }
 }
 
+/** Whether there is a Firefox; without one its tests fail below, and the rest still tells what it can. */
+function firefox(): Count {
+  process.stdout.write("\nA Firefox for its tests\n");
+  try {
+    process.stdout.write(`${ensureFirefox()}\n`);
+    return { passed: 1, failed: 0 };
+  } catch (error) {
+    process.stdout.write(`${error instanceof Error ? error.message : error} Its tests cannot run.\n`);
+    return { passed: 0, failed: 1 };
+  }
+}
+
 mkdirSync(".output", { recursive: true });
 ensureChromium();
 const counts = [
+  firefox(),
   step("Lint and format", "node_modules/@biomejs/biome/bin/biome", "check", "--error-on-warnings", "."),
   step("Types", "node_modules/typescript/bin/tsc", "-p", "tsconfig.json"),
   step("Types without a browser", "node_modules/typescript/bin/tsc", "-p", "tests/config/tsconfig.pure.json"),

@@ -6,8 +6,9 @@ import type { Piece } from "../../lib/closet/piece.ts";
 import { parseColor } from "../../lib/color/parse-color.ts";
 import type { ExplainedVerdict, PageSummary } from "../../lib/link/messages.ts";
 import { type HiddenParts, hiddenParts } from "../browser/hidden-parts.ts";
-import { deltaE, pieceDifference, relationOf, shownOf, wornWith } from "../fit/slow-comparison.ts";
+import { deltaE } from "../fit/slow-comparison.ts";
 import { CATALOGUE } from "../store/catalogue.ts";
+import { relationsAgreed } from "./relations-agreed.ts";
 import {
   badgesOf,
   DEMO_CLOSET,
@@ -113,27 +114,7 @@ describe("shopping in the invented store", () => {
   it("says of every product what a slow comparison with culori says", async () => {
     verdicts = await explain(scene, summary);
     expect(verdicts).toHaveLength(CATALOGUE.length);
-    const kinds = new Set<string>();
-    for (const [at, { verdict, pieces }] of verdicts.entries()) {
-      const candidate = summary.products[at]?.candidate;
-      if (!candidate) throw new Error("a verdict without a product");
-      const own = shownOf(candidate.palette.swatches);
-      const nameOf = (id: string) => pieces[id]?.name;
-      const same = owned.filter(
-        ({ slot, swatches }) => slot === candidate.slot && pieceDifference(own, shownOf(swatches)) <= 6,
-      );
-      const said = verdict.duplicates.map(({ pieceId }) => nameOf(pieceId));
-      expect([...said].sort(), candidate.title).toEqual(same.map(({ name }) => name).sort());
-      for (const fit of verdict.pieces) {
-        const piece = owned.find(({ name }) => name === nameOf(fit.pieceId));
-        const [one, other] = [candidate.palette.swatches[fit.pair[0]], piece?.swatches[fit.pair[1]]];
-        if (!piece || !one || !other) throw new Error(`${candidate.title} names a piece that is not owned`);
-        expect(wornWith(candidate.slot, piece.slot), `${candidate.title} with ${piece.name}`).toBe(true);
-        expect(fit.deltaE2000).toBeCloseTo(deltaE(one, other), 3);
-        expect([fit.relation, ...fit.alternatives], candidate.title).toContain(relationOf(one, other));
-        kinds.add(fit.relation);
-      }
-    }
+    const kinds = relationsAgreed(owned, summary, verdicts);
     expect([...kinds]).toEqual(
       expect.arrayContaining(["matching", "analogous", "triadic", "complementary", "with-neutral"]),
     );

@@ -1,7 +1,6 @@
 import type { Page } from "playwright-core";
 import type { ExplainedVerdict, PageSummary } from "../../lib/link/messages.ts";
 import { originOf } from "../../lib/link/origin-of.ts";
-import type { HiddenNode, HiddenParts } from "../browser/hidden-parts.ts";
 import { importCloset } from "../browser/import-closet.ts";
 import { type ExtensionBrowser, openExtension } from "../browser/open-extension.ts";
 import { type Store, startStore } from "../store/start-store.ts";
@@ -12,6 +11,8 @@ export const DEMO_CLOSET = "tests/store/demo-closet.json";
 const WAIT_MS = 45_000;
 const POLL_MS = 100;
 
+const pause = () => new Promise((done) => setTimeout(done, POLL_MS));
+
 /** Tries until `look` gives something, or says what it was waiting for. */
 export async function until<T>(what: string, look: () => Promise<T | null | undefined | false>): Promise<T> {
   const end = Date.now() + WAIT_MS;
@@ -19,7 +20,7 @@ export async function until<T>(what: string, look: () => Promise<T | null | unde
     const seen = await look();
     if (seen) return seen;
     if (Date.now() > end) throw new Error(`Waited in vain for ${what}.`);
-    await new Promise((done) => setTimeout(done, POLL_MS));
+    await pause();
   }
 }
 
@@ -60,17 +61,34 @@ export async function switchOn({ extension }: Scene, page: Page): Promise<void> 
   await page.bringToFront();
 }
 
+/** A page of whichever browser, as far as these steps need it. */
+export interface AnyPage {
+  evaluate<T>(expression: string): Promise<T>;
+}
+
+/** A button behind a closed shadow root. */
+interface AnyButton {
+  readonly text: string;
+  readonly attributes: Readonly<Record<string, string>>;
+}
+
 /** Badges that have said something: their buttons, in document order. */
-export async function badgesOf(hidden: HiddenParts): Promise<readonly HiddenNode[]> {
+export async function badgesOf<B extends AnyButton>(hidden: {
+  buttons(): Promise<readonly B[]>;
+}): Promise<readonly B[]> {
   return (await hidden.buttons()).filter(
     ({ text, attributes }) => text !== "" && "aria-haspopup" in attributes,
   );
 }
 
 /** What the page script last told of the page, once it is done; asked as the popup asks. */
-export async function summaryOf({ closetPage }: Scene, page: Page): Promise<PageSummary> {
+export async function summaryOf(
+  { closetPage }: { closetPage: AnyPage },
+  page: AnyPage,
+): Promise<PageSummary> {
+  const url = JSON.stringify(await page.evaluate<string>("document.URL"));
   await closetPage.evaluate(`(async () => {
-    const tab = (await chrome.tabs.query({})).find((tab) => tab.url === ${JSON.stringify(page.url())});
+    const tab = (await chrome.tabs.query({})).find((tab) => tab.url === ${url});
     globalThis.told = null;
     chrome.tabs.connect(tab.id, { name: "page-summary" }).onMessage.addListener((s) => { globalThis.told = s; });
   })()`);
@@ -82,7 +100,7 @@ export async function summaryOf({ closetPage }: Scene, page: Page): Promise<Page
 
 /** Asks the worker as the extension's own pages do. */
 export async function explain(
-  { closetPage }: Scene,
+  { closetPage }: { closetPage: AnyPage },
   summary: PageSummary,
 ): Promise<readonly ExplainedVerdict[]> {
   const candidates = summary.products.map(({ candidate }) => candidate);
@@ -95,11 +113,11 @@ export async function explain(
 }
 
 /** Scrolls through the page so that every tile comes into view once. */
-export async function scrollThrough(page: Page): Promise<void> {
+export async function scrollThrough(page: AnyPage): Promise<void> {
   const height = Number(await page.evaluate("document.documentElement.scrollHeight"));
   for (let y = 0; y < height; y += 500) {
     await page.evaluate(`scrollTo({ top: ${y}, behavior: "instant" })`);
-    await page.waitForTimeout(100);
+    await pause();
   }
   await page.evaluate(`scrollTo({ top: 0, behavior: "instant" })`);
 }

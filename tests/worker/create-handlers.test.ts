@@ -1,5 +1,6 @@
 import "fake-indexeddb/auto";
 import { beforeEach, describe, expect, it } from "vitest";
+import type { Closet } from "../../lib/closet/closet.ts";
 import { openCloset } from "../../lib/closet/open-closet.ts";
 import { parseColor } from "../../lib/color/parse-color.ts";
 import type { Candidate } from "../../lib/fit/verdict.ts";
@@ -33,9 +34,8 @@ const keep = (candidate: Candidate, picture: string | null = null): KeepRequest 
 });
 
 /** A page and its worker, joined as in product: every message is cloned on its way and checked on arrival. */
-function joined() {
+function joined(closet: Closet = openCloset(quietBell())) {
   const ran: unknown[] = [];
-  const closet = openCloset(quietBell());
   const handlers = createHandlers({
     closet,
     readPicture: async () => UNREAD,
@@ -46,10 +46,7 @@ function joined() {
     signal: new AbortController().signal,
   });
   const answer = createServer(handlers, { id: "hueward", origin: "chrome-extension://hueward" });
-  const ask = createAsk(
-    async (message) => structuredClone(await answer(structuredClone(message), PAGE)),
-    async () => undefined,
-  );
+  const ask = createAsk(async (message) => structuredClone(await answer(structuredClone(message), PAGE)));
   return { ask, closet, ran };
 }
 
@@ -61,6 +58,7 @@ describe("the worker's answers, as a page gets them", () => {
     await closet.removePieces((await closet.pieces()).map(({ id }) => id));
     await closet.removeWishes((await closet.wishes()).map(({ id }) => id));
     await closet.removeCorrections((await closet.corrections()).map(({ productKey }) => productKey));
+    await closet.putVision(null);
   });
 
   it("judge by the closet as it is now, not as it was", async () => {
@@ -74,6 +72,17 @@ describe("the worker's answers, as a page gets them", () => {
       count: 1,
     });
     expect((await ask("judge", { candidates: [skirt] }))[0]).toMatchObject({ kind: "owned" });
+  });
+
+  it("come again after the closet could not be read once", async () => {
+    let troubles = 1;
+    const closet = openCloset(quietBell());
+    const { ask } = joined({
+      ...closet,
+      pieces: () => (troubles-- > 0 ? Promise.reject(new Error("The closet is locked.")) : closet.pieces()),
+    });
+    await expect(ask("judge", { candidates: [skirt] })).rejects.toThrow("The closet is locked.");
+    expect((await ask("judge", { candidates: [skirt] }))[0]).toMatchObject({ kind: "empty-closet" });
   });
 
   it("keep a piece once, however often it is said", async () => {
@@ -129,6 +138,25 @@ describe("the worker's answers, as a page gets them", () => {
     const piece = explained?.pieces[fit?.pieceId ?? ""];
     expect(piece).toMatchObject({ name: "Red skirt", slot: "bottom" });
     expect(piece?.swatches[0]?.name).toMatch(/red/);
+  });
+
+  it("tell which pieces look alike to this person, from the moment they say how they see", async () => {
+    const { ask, closet } = worker;
+    await ask("ownPiece", keep(skirt));
+    const olive = { ...skirt, key: "olive", slot: "top" as const, palette: paletteOf("#64663d") };
+    await closet.putPieces([
+      { id: "red", name: "Red jeans", slot: "bottom", swatches: paletteOf("#b32a33").swatches, addedAt: 1 },
+    ]);
+    const alike = async () =>
+      (await ask("explain", { candidates: [olive] }))
+        .flatMap(({ verdict }) => verdict.pieces)
+        .filter(({ lookAlike }) => lookAlike)
+        .map(({ pieceId }) => pieceId);
+    expect(await alike()).toEqual([]);
+    await closet.putVision("deutan");
+    expect(await alike()).toEqual(["red"]);
+    await closet.putVision("tritan");
+    expect(await alike()).toEqual([]);
   });
 
   it("recall slots by the words, and what was read or said", async () => {

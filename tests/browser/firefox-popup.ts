@@ -1,0 +1,84 @@
+import type { Popup } from "./open-extension.ts";
+
+/** As the popup of Chromium, without a picture: the protocol takes none of it. */
+export type FirefoxPopup = Omit<Popup, "screenshot">;
+
+/** Evaluates an expression in the browser's own window and gives its JSON value. */
+export type InWindow = <T>(expression: string) => Promise<T>;
+
+/** How long a step of the popup may take before the test fails; ms. */
+const POPUP_WAIT_MS = 15_000;
+const POLL_MS = 50;
+
+/** A popup that is still being put on the screen loses what it is asked; ms until it counts as lost. */
+const ANSWER_MS = 5_000;
+
+const POPUP = `document.querySelector("browser.webextension-popup-browser")`;
+
+/** Runs `body` of an async function in the popup's process; it sees `document` and `window` and returns JSON. */
+const inPopup = (body: string) => {
+  const script = `(async (window, document) => {
+    try { return { value: await (async () => { ${body} })() }; }
+    catch (error) { return { problem: String(error) }; }
+  })(content, content.document).then((answer) => sendAsyncMessage("told", answer));`;
+  return `new Promise((told) => {
+    const { messageManager } = ${POPUP};
+    const hear = ({ data }) => { messageManager.removeMessageListener("told", hear); told(data); };
+    messageManager.addMessageListener("told", hear);
+    setTimeout(told, ${ANSWER_MS}, { problem: "The popup did not answer." });
+    messageManager.loadFrameScript("data:," + encodeURIComponent(${JSON.stringify(script)}), false);
+  })`;
+};
+
+async function waitUntil(what: () => Promise<string>, look: () => Promise<boolean>): Promise<void> {
+  const end = Date.now() + POPUP_WAIT_MS;
+  while (!(await look())) {
+    if (Date.now() > end) throw new Error(await what());
+    await new Promise((done) => setTimeout(done, POLL_MS));
+  }
+}
+
+/**
+ * The real popup of the toolbar button in Firefox. The protocol lists no popups, so the browser's own window reaches
+ * into it; its clicks count as a person's, as the browser demands for a grant.
+ * @param extension an expression that gives the extension in the browser's own window
+ */
+export async function firefoxPopup(inWindow: InWindow, extension: string): Promise<FirefoxPopup> {
+  const run = async <T>(body: string): Promise<T> => {
+    const { value, problem } = await inWindow<{ value: T; problem?: string }>(inPopup(body));
+    if (problem) throw new Error(problem);
+    return value;
+  };
+  const evaluate = <T>(expression: string) => run<T>(`return ${expression};`);
+  const waitFor = (expression: string) =>
+    waitUntil(
+      async () =>
+        `The popup never came to ${expression}. It shows:\n${await evaluate("document.body.innerText")}`,
+      () => evaluate<boolean>(`Boolean(${expression})`),
+    );
+  await inWindow(`(async () => {
+    const { ExtensionParent } = ChromeUtils.importESModule("resource://gre/modules/ExtensionParent.sys.mjs");
+    await ExtensionParent.apiManager.global.browserActionFor(${extension}).triggerAction(window);
+  })()`);
+  await waitUntil(
+    async () => "The popup did not open.",
+    () => evaluate<boolean>("Boolean(document.querySelector('.popup'))").catch(() => false),
+  );
+  return {
+    evaluate,
+    waitFor,
+    click: async (selector, text = "") => {
+      const found = `[...document.querySelectorAll(${JSON.stringify(selector)})].find((e) => e.textContent.includes(${JSON.stringify(text)}))`;
+      await waitFor(found);
+      await run(`const hand = window.windowUtils.setHandlingUserInput(true);
+        try { ${found}.click(); } finally { hand.destruct(); }`);
+    },
+    close: async () => {
+      await inWindow(`${POPUP}?.closest("panel").hidePopup()`);
+      await waitUntil(
+        async () => "The popup did not close.",
+        () => inWindow<boolean>(`!${POPUP}`),
+      );
+    },
+  };
+}
