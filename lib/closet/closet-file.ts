@@ -7,7 +7,7 @@ import { correctionSchema, wishSchema } from "./schemas.ts";
 /** The file format that this code writes and reads. */
 const FILE_VERSION = 1;
 
-/** Everything a person would miss. */
+/** Everything a person would miss. How they see colours stays out: a file is often passed on, and that is theirs to tell. */
 export interface ClosetContents {
   readonly pieces: readonly Piece[];
   readonly wishes: readonly Wish[];

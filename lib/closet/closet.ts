@@ -1,3 +1,4 @@
+import type { Vision } from "../color/color-vision.ts";
 import type { Palette, Swatch } from "../sample/palette.ts";
 import type { Correction, Piece, Wish } from "./piece.ts";
 
@@ -23,7 +24,10 @@ export interface Closet {
   rememberPalettes(
     entries: readonly { readonly picture: string; readonly palette: Palette }[],
   ): Promise<void>;
-  /** Calls `listener` after pieces, wishes or corrections changed, in whichever context, until `signal` aborts. */
+  /** How the person says they see colours; null for as most people do, and while nothing is said. */
+  vision(): Promise<Vision | null>;
+  putVision(vision: Vision | null): Promise<void>;
+  /** Calls `listener` after pieces, wishes, corrections or the vision changed, in whichever context, until `signal` aborts. */
   onChange(listener: () => void, signal: AbortSignal): void;
 }
 

@@ -1,11 +1,11 @@
-import { createStore, delMany, getMany, setMany, type UseStore, values } from "idb-keyval";
+import { createStore, delMany, get, getMany, set, setMany, type UseStore, values } from "idb-keyval";
 import * as v from "valibot";
 import { checkVersion } from "./check-version.ts";
 import type { ChangeBell, Closet } from "./closet.ts";
 import { palettesOf, rememberPalettes } from "./palette-cache.ts";
 import type { Correction, Piece, Wish } from "./piece.ts";
 import { readRecord } from "./read-record.ts";
-import { correctionSchema, pieceSchema, wishSchema } from "./schemas.ts";
+import { correctionSchema, pieceSchema, visionSchema, wishSchema } from "./schemas.ts";
 
 /** One kind of record: where it is kept, what it must look like, what it is called and ordered by. */
 interface Shelf<T> {
@@ -14,6 +14,8 @@ interface Shelf<T> {
   readonly keyOf: (record: T) => string;
   readonly timeOf: (record: T) => number;
 }
+
+const VISION_KEY = "vision";
 
 /**
  * The closet in this profile's IndexedDB; any number of contexts may open it at once.
@@ -40,6 +42,7 @@ export function openCloset(bell: ChangeBell, now: () => number = Date.now): Clos
     timeOf: (correction) => correction.correctedAt,
   };
   const palettes = createStore("hueward-palettes", "palettes");
+  const settings = createStore("hueward-settings", "settings");
   const about = createStore("hueward-about", "about");
 
   let checked: Promise<void> | null = null;
@@ -103,6 +106,16 @@ export function openCloset(bell: ChangeBell, now: () => number = Date.now): Clos
     async rememberPalettes(entries) {
       await ready();
       await rememberPalettes(palettes, entries, now());
+    },
+    async vision() {
+      await ready();
+      const said = v.safeParse(visionSchema, await get<unknown>(VISION_KEY, settings));
+      return said.success ? said.output : null;
+    },
+    async putVision(vision) {
+      await ready();
+      await set(VISION_KEY, v.parse(visionSchema, vision), settings);
+      await bell.ring();
     },
     onChange: (listener, signal) => bell.onRing(listener, signal),
   };

@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { VISIONS, type Vision } from "../color/color-vision.ts";
 import type { Oklab } from "../color/oklab.ts";
 import type { Candidate } from "../fit/verdict.ts";
 import type { Price } from "../page/product.ts";
@@ -171,4 +172,9 @@ export const wishSchema: v.GenericSchema<unknown, Wish> = v.object(
 export const correctionSchema: v.GenericSchema<unknown, Correction> = v.object(
   { productKey: keySchema, swatches: swatchesSchema, correctedAt: timeSchema },
   "A correction has a product and swatches.",
+);
+
+/** Null: as most people do. */
+export const visionSchema: v.GenericSchema<unknown, Vision | null> = v.nullable(
+  v.picklist(VISIONS, `A colour vision is one of: ${VISIONS.join(", ")}.`),
 );

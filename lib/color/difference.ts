@@ -56,6 +56,37 @@ export function ciede2000(l1: number, a1: number, b1: number, l2: number, a2: nu
   );
 }
 
+/** Most that the mean chroma C* grows by when a* is stretched, G·C*: 6.37, at C* = 16.6; and, as G ≤ 0.5, half of it. */
+const CHROMA_GAIN = 6.4;
+
+/** Most that the blues at 275° turn, as a sine; and what is left of it where no b* is negative, 95° or more away, rounded up. */
+const ROTATED_MOST = Math.sin(60 * RADIAN);
+const ROTATED_FAR_OFF = 1e-6;
+
+/**
+ * The square of a figure that CIEDE2000 (kL = kC = kH = 1) is never below, without its angles and cosines. `chroma1`, `chroma2`: C* of the
+ * two. From the formula of Sharma, Wu & Dalal 2005: S_L ≤ 1 + 0.015·|L̄ − 50|; S_H ≤ S_C, as T ≤ 1.93 < 3; a* is only ever stretched,
+ * so that ΔC′² + ΔH′² ≥ Δa*² + Δb*²; and the rotation term takes at most the share |R_T|/2 of what chroma and hue give.
+ */
+export function ciede2000SquaredAtLeast(
+  l1: number,
+  a1: number,
+  b1: number,
+  chroma1: number,
+  l2: number,
+  a2: number,
+  b2: number,
+  chroma2: number,
+): number {
+  const mean = (chroma1 + chroma2) / 2;
+  const chroma = mean + Math.min(CHROMA_GAIN, mean / 2);
+  const chromaUnit = 1 + 0.045 * chroma;
+  const inPlane = ((a2 - a1) * (a2 - a1) + (b2 - b1) * (b2 - b1)) / (chromaUnit * chromaUnit);
+  const rotated = b1 < 0 || b2 < 0 ? ROTATED_MOST * chromaWeight(chroma) : ROTATED_FAR_OFF;
+  const lightness = (l2 - l1) / (1 + 0.015 * Math.abs((l1 + l2) / 2 - 50));
+  return lightness * lightness + inPlane * (1 - rotated);
+}
+
 /** CIEDE2000 of two colours that carry their CIELAB (D65). */
 export function deltaE2000(a: { readonly lab: Lab }, b: { readonly lab: Lab }): number {
   return ciede2000(a.lab[0], a.lab[1], a.lab[2], b.lab[0], b.lab[1], b.lab[2]);

@@ -1,3 +1,4 @@
+import { before, codeOf, NO_NAMES } from "./relation-code.ts";
 import type { Relation } from "./relation-name.ts";
 import {
   ANALOGOUS_UP_TO,
@@ -19,8 +20,8 @@ interface Band {
   /** Its edges with the mirror image that continues it at 0 or at 180. */
   readonly inside: number;
   readonly beyond: number;
-  /** The name by itself, made once. */
-  readonly alone: readonly [HueRelation];
+  /** The name as a code (`relation-code.ts`). */
+  readonly code: number;
 }
 
 function band(relation: HueRelation, from: number, to: number): Band {
@@ -30,7 +31,7 @@ function band(relation: HueRelation, from: number, to: number): Band {
     to,
     inside: from === 0 ? -to : from,
     beyond: to === 180 ? 360 - from : to,
-    alone: [relation],
+    code: codeOf(relation),
   };
 }
 
@@ -48,42 +49,68 @@ export const BANDS: readonly Band[] = [
 
 /** The one name of an angle between two hues on the artist's wheel (0–180 degrees), without any hedge. */
 export function hueRelation(angle: number): HueRelation {
-  return bandOf(angle).relation;
+  return (BANDS[placeOf(angle)] ?? OPPOSITE).relation;
 }
 
-function bandOf(angle: number): Band {
-  for (const band of BANDS) if (angle <= band.to) return band;
-  return OPPOSITE;
+/** The place of the band of each whole angle 0–180: all edges are whole degrees. */
+const PLACES = Uint8Array.from({ length: 181 }, (_, angle) => BANDS.findIndex(({ to }) => angle <= to));
+
+function placeOf(angle: number): number {
+  return PLACES[Math.ceil(angle)] ?? 0;
 }
 
 /**
  * The names within `uncertainty` degrees of the angle, likelier first: by how much of angle ± uncertainty lies in the
  * band. An angle below 0 or above 180 is its mirror image. At most `HUE_NAMES_AT_MOST`, the plain name always among them.
+ * @returns the code of a list of names (`relation-code.ts`).
  */
-export function hueRelationsNear(angle: number, uncertainty: number): readonly HueRelation[] {
-  const plain = bandOf(angle);
+export function hueNamesNear(angle: number, uncertainty: number): number {
+  const place = placeOf(angle);
+  const plain = BANDS[place] ?? OPPOSITE;
   const low = angle - uncertainty;
   const high = angle + uncertainty;
-  if (low >= plain.inside && high <= plain.beyond) return plain.alone;
-  const names: HueRelation[] = [];
-  const shares: number[] = [];
-  for (const one of BANDS) {
-    const share = shareOf(one, low, high);
+  const below = low < plain.inside;
+  const above = high > plain.beyond;
+  if (!below && !above) return plain.code;
+  if (below && above) return rankedNames(plain, low, high);
+  // Of two bands in all, the one that holds the angle holds at least half.
+  const next = BANDS[below ? place - 1 : place + 1] ?? plain;
+  const two = below ? low >= next.inside : high <= next.beyond;
+  return two ? before(plain.code, next.code) : rankedNames(plain, low, high);
+}
+
+/** Codes and shares of the bands that are touched, widest share first; made once, for a tight loop must allocate nothing. */
+const rankedCodes = new Uint8Array(BANDS.length);
+const rankedShares = new Float64Array(BANDS.length);
+
+/** The names of low…high by share; what has the same share stays in the order of the angles. */
+function rankedNames(plain: Band, low: number, high: number): number {
+  let count = 0;
+  for (const { code, from, to } of BANDS) {
+    const share = shareOf(from, to, low, high);
     if (share <= 0) continue;
-    const place = shares.findIndex((other) => other < share);
-    const at = place < 0 ? shares.length : place;
-    names.splice(at, 0, one.relation);
-    shares.splice(at, 0, share);
+    let rank = count;
+    for (; rank > 0 && (rankedShares[rank - 1] ?? 0) < share; rank--) {
+      rankedShares[rank] = rankedShares[rank - 1] ?? 0;
+      rankedCodes[rank] = rankedCodes[rank - 1] ?? 0;
+    }
+    rankedShares[rank] = share;
+    rankedCodes[rank] = code;
+    count++;
   }
-  if (names.indexOf(plain.relation) >= HUE_NAMES_AT_MOST) names[HUE_NAMES_AT_MOST - 1] = plain.relation;
-  return names.slice(0, HUE_NAMES_AT_MOST);
+  const last = Math.min(count, HUE_NAMES_AT_MOST) - 1;
+  if (rankedCodes.indexOf(plain.code) > last) rankedCodes[last] = plain.code;
+  let names = NO_NAMES;
+  for (let rank = last; rank >= 0; rank--) names = before(rankedCodes[rank] ?? NO_NAMES, names);
+  return names;
 }
 
 /** Degrees of low…high that lie in a band or in its mirror images at 0 and at 180. */
-function shareOf({ from, to }: Band, low: number, high: number): number {
-  return (
-    overlap(low, high, from, to) + overlap(low, high, -to, -from) + overlap(low, high, 360 - to, 360 - from)
-  );
+function shareOf(from: number, to: number, low: number, high: number): number {
+  let share = overlap(low, high, from, to);
+  if (low < 0) share += overlap(low, high, -to, -from);
+  if (high > 180) share += overlap(low, high, 360 - to, 360 - from);
+  return share;
 }
 
 function overlap(low: number, high: number, from: number, to: number): number {

@@ -1,8 +1,10 @@
 import { convertOklabToOkhsl, convertOklabToOkhsv } from "culori/fn";
-import { chromaOf, intoSrgb } from "./convert.ts";
+import { chromaOf, hueOf, intoSrgb } from "./convert.ts";
 import { isNeutral, isTinted, neutralChromaAt } from "./neutral.ts";
 import type { Oklab } from "./oklab.ts";
 import {
+  FULL_SURFACE_BLACK,
+  FULL_SURFACE_HUE,
   LEVEL_HEDGE,
   NEUTRAL_HEDGE,
   PURE_COLOR_PART,
@@ -35,6 +37,17 @@ export function nuanceOf(c: Oklab): Nuance {
   return { white: (1 - part(s)) * value, black: 1 - value };
 }
 
+/**
+ * Nuance as it counts for a level: more black around orange and yellow. There surfaces come as full as sRGB; elsewhere they hold some black
+ * at their fullest, so that a name which begins at some blackness elsewhere begins at that much less there. White is alike at every hue.
+ * The two may add up to a little more than 1.
+ */
+export function surfaceNuanceOf(c: Oklab): Nuance {
+  const { white, black } = nuanceOf(c);
+  const nearYellow = Math.max(0, Math.cos(((hueOf(c) - FULL_SURFACE_HUE) * Math.PI) / 180));
+  return { white, black: black + FULL_SURFACE_BLACK * nearYellow * (1 - white) };
+}
+
 /** Okhsl saturation (B. Ottosson, 2021), 0–1: chroma as a share of the most that sRGB has at this hue and lightness. */
 export function saturationOf(c: Oklab): number {
   const [l, a, b] = intoSrgb(c);
@@ -63,7 +76,7 @@ const NEIGHBOURS = [
 /** The level of a colour, and the others it is too near to rule out, likelier first. */
 export function levelOf(c: Oklab): { readonly level: Level; readonly alternatives: readonly Level[] } {
   const chroma = chromaOf(c);
-  const { white, black } = nuanceOf(c);
+  const { white, black } = surfaceNuanceOf(c);
   const chromatic = levelOfNuance(white, black);
   if (isNeutral(c[0], chroma)) {
     const near = chroma > neutralChromaAt(c[0]) - NEUTRAL_HEDGE;

@@ -1,5 +1,5 @@
 import type { ColorTerm } from "../words/color-term.ts";
-import { readNames } from "./name-table.ts";
+import { type NamedColor, readNames } from "./name-table.ts";
 
 /** The strongest colours of screens, by the word of the XKCD colour survey (R. Munroe, 2010; CC0) or of CSS Color 4. */
 const SCREEN: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
@@ -17,7 +17,7 @@ const SCREEN: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
 
 /**
  * Fabrics that have a name of their own: P. Centore, JAIC 25:24–54, 2020, Table 1 (aqua as turquoise, lilac as lavender,
- * magenta as fuchsia, rose as pink, sand as beige, tan as camel, wine as burgundy, gold as mustard); and the centroid of the
+ * magenta as fuchsia, sand as beige, tan as camel, wine as burgundy, gold as mustard); and the centroid of the
  * fabrics that the trade calls white, which are yellowish.
  */
 const FABRIC: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
@@ -31,22 +31,34 @@ const FABRIC: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
   mustard: ["c79549"],
   navy: ["2e314b"],
   peach: ["dea07f"],
-  pink: ["b3616e"],
   purple: ["734e78"],
   rust: ["944736"],
   teal: ["075763"],
   turquoise: ["70a2a0", "33939f"],
 };
 
+/** Fabrics of the same table whose name goes before a term's; it is said of the colours that are nearest to them. */
+const FABRIC_WORDS: readonly (readonly [hex: string, word: string, term: ColorTerm])[] = [
+  ["917386", "mauve", "purple"],
+  ["837863", "warm", "grey"],
+  ["b3616e", "rose", "pink"],
+  ["7f6f68", "taupe", "brown"],
+];
+
 /** Undyed camel hair, which lies between the camels and the mustards above. Common practice, no source. */
 const FIBRE: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = { camel: ["b48a57"] };
 
-/** Colours that the ISCC-NBS centroids, which are of surfaces and name no fabrics, leave open. */
-export const TERM_ANCHORS = [SCREEN, FABRIC, FIBRE].flatMap((source) =>
-  Object.entries(source).flatMap(([term, colors]) =>
-    readNames(colors.map((hex) => `${hex} ${term}`).join("|")).map((entry) => ({
-      ...entry,
-      term: term as ColorTerm,
-    })),
+/** Colours that the ISCC-NBS centroids, which are of surfaces and name no fabrics, leave open; by their term, and the fabric's word. */
+export const TERM_ANCHORS: readonly (NamedColor & { readonly term: ColorTerm; readonly word?: string })[] = [
+  ...[SCREEN, FABRIC, FIBRE].flatMap((source) =>
+    Object.entries(source).flatMap(([term, colors]) =>
+      readNames(colors.map((hex) => `${hex} ${term}`).join("|")).map((entry) => ({
+        ...entry,
+        term: term as ColorTerm,
+      })),
+    ),
   ),
-);
+  ...FABRIC_WORDS.flatMap(([hex, word, term]) =>
+    readNames(`${hex} ${term}`).map((entry) => ({ ...entry, term, word })),
+  ),
+];

@@ -15,10 +15,26 @@ const greenOrBlue = (_: string, hue: number): string => (hue < BLUE_GREEN_HUE ? 
 
 /** The trade terms and the words beside them. Common practice, no source; beige stands alone, for no basic term goes with it. */
 export const TRADE_WORDS: Readonly<Partial<Record<ColorTerm, TradeWord>>> = {
-  beige: { tail: () => "", said: { "yellowish grey": "light", "dark greyish": "dark" } },
-  burgundy: { tail: () => "red", said: { "very deep": "dark", "very dark": "dark", greyish: "dusty" } },
-  camel: { tail: () => "brown", said: {} },
-  coral: { tail: () => "pink", said: { moderate: "soft", greyish: "dusty" } },
+  beige: {
+    tail: () => "",
+    said: { "yellowish grey": "light", "greyish yellowish pink": "pinkish", "dark greyish": "dark" },
+  },
+  burgundy: {
+    tail: () => "red",
+    said: {
+      "deep purplish red": "deep purplish",
+      "dark purplish red": "purplish",
+      "very deep purplish red": "dark purplish",
+      "very dark purplish red": "dark purplish",
+      "deep red": "deep",
+      "deep reddish brown": "dark",
+      "very deep": "dark",
+      "very dark": "dark",
+      greyish: "dusty",
+    },
+  },
+  camel: { tail: () => "brown", said: { moderate: "dark" } },
+  coral: { tail: () => "pink", said: { deep: "deep", dark: "dusty", moderate: "soft", greyish: "dusty" } },
   cream: { tail: (block) => (block.endsWith("yellow") ? "yellow" : "white"), said: {} },
   fuchsia: {
     tail: (block) => (/purple$|violet$/.test(block) ? "purple" : "pink"),
@@ -26,7 +42,7 @@ export const TRADE_WORDS: Readonly<Partial<Record<ColorTerm, TradeWord>>> = {
       vivid: "vivid",
       brilliant: "bright",
       deep: "deep",
-      "deep purplish pink": "",
+      "deep purplish pink": "light",
       dark: "dark",
       moderate: "soft",
       light: "light",
@@ -34,11 +50,14 @@ export const TRADE_WORDS: Readonly<Partial<Record<ColorTerm, TradeWord>>> = {
   },
   khaki: {
     tail: (block) => (/greenish|olive/.test(block) ? "green" : "brown"),
-    said: { "dark greyish": "dark" },
+    said: { "dark greyish": "dark", "light greyish olive": "dark" },
   },
   lavender: {
     tail: () => "purple",
     said: {
+      "light violet": "bluish",
+      "pale reddish purple": "pinkish",
+      pale: "soft",
       "very pale": "pale",
       "very light": "light",
       moderate: "deep",
@@ -46,18 +65,37 @@ export const TRADE_WORDS: Readonly<Partial<Record<ColorTerm, TradeWord>>> = {
       brilliant: "bright",
     },
   },
-  mint: { tail: () => "green", said: { "very pale": "pale" } },
+  mint: {
+    tail: () => "green",
+    said: {
+      "very light yellowish green": "yellowish",
+      "very light bluish green": "bluish",
+      "very pale": "pale",
+    },
+  },
   mustard: {
     tail: (block) => (block.endsWith("brown") ? "brown" : "yellow"),
-    said: { "strong orange yellow": "bright", moderate: "soft", "dark yellow": "dark" },
+    said: {
+      "strong orange yellow": "bright",
+      "deep orange yellow": "deep",
+      moderate: "soft",
+      "dark yellow": "dark",
+    },
   },
-  navy: { tail: () => "blue", said: { "very dark": "dark", blackish: "dark" } },
+  navy: {
+    tail: () => "blue",
+    said: { "deep purplish blue": "deep purplish", deep: "deep", "very dark": "dark", blackish: "dark" },
+  },
   olive: {
-    tail: (block) => (block.endsWith("brown") ? "brown" : "green"),
+    tail: (block) => /brown$|yellow$/.exec(block)?.[0] ?? "green",
     said: {
       light: "light",
       dark: "dark",
+      "moderate greenish yellow": "light",
+      "deep greenish yellow": "deep",
       "dark greenish yellow": "",
+      strong: "deep",
+      deep: "very deep",
       greyish: "dusty",
       "dark greyish": "smoky",
     },
@@ -69,12 +107,13 @@ export const TRADE_WORDS: Readonly<Partial<Record<ColorTerm, TradeWord>>> = {
   rust: {
     tail: (block) =>
       /brown|dark/.test(block) ? "brown" : /red$|deep reddish/.test(block) ? "red" : "orange",
-    said: { moderate: "soft" },
+    said: { "strong reddish brown": "deep", "brownish orange": "light", moderate: "soft" },
   },
   teal: {
     tail: greenOrBlue,
     said: {
       vivid: "vivid",
+      strong: "bright",
       deep: "deep",
       "very dark": "dark",
       moderate: "soft",

@@ -9,6 +9,11 @@ export interface ByConfidence {
 
 /** The figure at a confidence 0–1; outside it is clipped, and what is no number counts as 0. */
 export function atConfidence({ sure, unsure }: ByConfidence, confidence: number): number {
+  return between(sure, unsure, confidence);
+}
+
+/** The same for the two figures by themselves. */
+export function between(sure: number, unsure: number, confidence: number): number {
   const part = confidence > 0 ? Math.min(1, confidence) : 0;
   return unsure + (sure - unsure) * part;
 }
@@ -35,7 +40,10 @@ export function pairError(
   b: { readonly wheelError: ByConfidence },
   confidence: number,
 ): number {
-  const one = atConfidence(a.wheelError, confidence);
-  const other = atConfidence(b.wheelError, confidence);
+  return jointError(atConfidence(a.wheelError, confidence), atConfidence(b.wheelError, confidence));
+}
+
+/** The error of the angle between two hues, from the error of each; degrees, as `wheelError`. */
+export function jointError(one: number, other: number): number {
   return Math.min(180, Math.max(WHEEL_UNCERTAINTY_FLOOR, Math.sqrt(one * one + other * other)));
 }

@@ -4,7 +4,9 @@ import { ColorError } from "./color-error.ts";
  * OKLCH hue → angle on the artist's red-yellow-blue wheel, in degrees; straight lines between. Proposal: per step of
  * J. Itten's twelve-part circle ("The Art of Color", 1961) about the mean hue that CSS Color 4, the XKCD survey (2010), the ISCC-NBS
  * "strong" centroids (Kelly & Judd 1976) and measured fabrics (P. Centore, JAIC 25, 2020) give its name, shifted by at
- * most 4°. There is no standard wheel of this kind.
+ * most 3°. Blue-violet stands on its mean: the painted chips of R. Ridgway, "Color Standards and Color Nomenclature" (1912), and the
+ * other ISCC-NBS purplish blues, which placed no knot, have it there; names chosen on screens lie 4° further on. There is
+ * no standard wheel of this kind.
  */
 export const WHEEL_KNOTS: readonly (readonly [hue: number, wheel: number])[] = [
   [26, 0],
@@ -16,7 +18,7 @@ export const WHEEL_KNOTS: readonly (readonly [hue: number, wheel: number])[] = [
   [148, 180],
   [194, 210],
   [256, 240],
-  [284, 270],
+  [280, 270],
   [311, 300],
   [346, 330],
   [386, 360],
@@ -56,6 +58,11 @@ export function hueFromWheel(wheel: number): number {
 
 /** The shorter way between two angles, 0–180 degrees. */
 export function angleBetween(a: number, b: number): number {
-  const apart = Math.abs(turnOf(a) - turnOf(b));
+  return turnBetween(turnOf(a), turnOf(b));
+}
+
+/** The same for angles that are 0 ≤ angle < 360 already; NaN where one is NaN. */
+export function turnBetween(a: number, b: number): number {
+  const apart = Math.abs(a - b);
   return apart > 180 ? 360 - apart : apart;
 }

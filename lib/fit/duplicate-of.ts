@@ -1,5 +1,5 @@
 import { deltaE2000 } from "../color/difference.ts";
-import { SAME_SHADE } from "../color/thresholds.ts";
+import { areOneShade, type ClosetNames, namesAt } from "./closet-names.ts";
 import type { PreparedPiece, ShownSwatch } from "./prepared-piece.ts";
 import type { Candidate, Duplicate } from "./verdict.ts";
 
@@ -10,13 +10,25 @@ import type { Candidate, Duplicate } from "./verdict.ts";
 export function duplicateOf(
   candidate: Candidate,
   shown: readonly ShownSwatch[],
-  { piece, shown: owned }: PreparedPiece,
+  owned: PreparedPiece,
+  names: ClosetNames,
 ): Duplicate | null {
+  const { piece, shown: its } = owned;
   const samePiece = piece.productKey === candidate.key;
   if (!samePiece && (candidate.slot === null || piece.slot !== candidate.slot)) return null;
-  const difference = Math.max(farthest(shown, owned), farthest(owned, shown));
-  if (!samePiece && difference > SAME_SHADE) return null;
+  if (!samePiece && !repeats(shown, owned, names)) return null;
+  const difference = Math.max(farthest(shown, its), farthest(its, shown));
   return { pieceId: piece.id, deltaE2000: difference, samePiece };
+}
+
+/** Whether every swatch has a partner of one shade, both ways. */
+function repeats(shown: readonly ShownSwatch[], owned: PreparedPiece, names: ClosetNames): boolean {
+  const its = owned.shown;
+  const oneShade = (own: number, at: number) => areOneShade(namesAt(names, own, owned, at));
+  return (
+    shown.every((_, own) => its.some((_, at) => oneShade(own, at))) &&
+    its.every((_, at) => shown.some((_, own) => oneShade(own, at)))
+  );
 }
 
 /** CIEDE2000 from the swatch that finds the worst partner. */

@@ -1,5 +1,9 @@
+import type { ColorPoint } from "../color/color-point.ts";
+import { looksAlikeTo, type Vision } from "../color/color-vision.ts";
 import { oftenWornAsNeutral } from "../color/often-worn-as-neutral.ts";
+import { type PackedColors, packColors } from "../color/packed-colors.ts";
 import { cautionOf } from "./caution-of.ts";
+import { closetNames } from "./closet-names.ts";
 import { compareTies } from "./compare-ties.ts";
 import { countLooks } from "./count-looks.ts";
 import { compareDuplicates, duplicateOf } from "./duplicate-of.ts";
@@ -15,11 +19,24 @@ import { whyTie } from "./why.ts";
 /** A closet whose colours are worked out, ready for any number of candidates. */
 export interface PreparedCloset {
   readonly pieces: readonly PreparedPiece[];
+  /** The swatches that count, of all pieces in their order. */
+  readonly colors: PackedColors;
+  readonly vision: Vision | null;
 }
 
-/** Works out the colours of every piece once. Throws `ColorError` for a colour that is none. */
-export function prepareCloset(pieces: readonly OwnedPiece[]): PreparedCloset {
-  return { pieces: pieces.map((piece) => ({ piece, shown: shownSwatches(piece.swatches) })) };
+/**
+ * Works out the colours of every piece once. `vision` is how the person says they see colours, null for as most people do.
+ * Throws `ColorError` for a colour that is none.
+ */
+export function prepareCloset(pieces: readonly OwnedPiece[], vision: Vision | null = null): PreparedCloset {
+  const points: ColorPoint[] = [];
+  const prepared = pieces.map((piece): PreparedPiece => {
+    const shown = shownSwatches(piece.swatches);
+    const first = points.length;
+    points.push(...shown.map(({ point }) => point));
+    return { piece, shown, first };
+  });
+  return { pieces: prepared, colors: packColors(points), vision };
 }
 
 /**
@@ -44,7 +61,7 @@ export function judge(candidate: Candidate, closet: PreparedCloset): Verdict {
     duplicates.some(({ samePiece }) => !samePiece) ||
     ties.some(({ relating }) => relating.relation === "matching");
   const ordered = lazily(() => compare(candidate, shown, closet).ties.sort(compareTies));
-  const pieces = lazily(() => ordered().map(pieceFit));
+  const pieces = lazily(() => ordered().map((tie) => pieceFit(tie, closet.vision)));
   const examples = lazily(() => lookExamples(slot, ordered()));
   return {
     ...headlineOf({ slot, confidence: palette.confidence, shown, duplicates, ties, looks, wornAsNeutral }),
@@ -62,14 +79,16 @@ export function judge(candidate: Candidate, closet: PreparedCloset): Verdict {
 
 /** Duplicates, best first, and in any order the pieces that a candidate has a named relation to and may be worn with. */
 function compare(candidate: Candidate, shown: readonly ShownSwatch[], closet: PreparedCloset) {
+  const { slot, palette } = candidate;
+  const names = closetNames(shown, closet.colors, palette.confidence);
   const duplicates: Duplicate[] = [];
   const ties: Tie[] = [];
   for (const owned of closet.pieces) {
-    const duplicate = duplicateOf(candidate, shown, owned);
+    const duplicate = duplicateOf(candidate, shown, owned, names);
     if (duplicate) duplicates.push(duplicate);
-    else if (wearableTogether(candidate.slot, owned.piece.slot)) {
-      const tie = bestTie(shown, owned, candidate.palette.confidence);
-      if (tie && tie.relating.relation !== "none") ties.push(tie);
+    else if (wearableTogether(slot, owned.piece.slot)) {
+      const tie = bestTie(shown, owned, names, palette.confidence);
+      if (tie) ties.push(tie);
     }
   }
   return { duplicates: duplicates.sort(compareDuplicates), ties };
@@ -79,7 +98,7 @@ function nothingSaid(kind: Verdict["kind"], headline: string): Verdict {
   return { kind, headline, count: 0, duplicates: [], pieces: [], looks: 0, lookExamples: [], caution: null };
 }
 
-function pieceFit(tie: Tie): PieceFit {
+function pieceFit(tie: Tie, vision: Vision | null): PieceFit {
   const { owned, own, its, relating } = tie;
   return {
     pieceId: owned.piece.id,
@@ -88,5 +107,6 @@ function pieceFit(tie: Tie): PieceFit {
     deltaE2000: relating.deltaE2000,
     pair: [own.index, its.index],
     why: whyTie(tie),
+    lookAlike: vision !== null && looksAlikeTo(vision, own.point.oklab, its.point.oklab),
   };
 }

@@ -27,6 +27,8 @@ export interface PreparedPiece {
   readonly piece: OwnedPiece;
   /** The statement swatch first; more than one makes a print. */
   readonly shown: readonly ShownSwatch[];
+  /** The place of the first of them among the colours of the whole closet. */
+  readonly first: number;
 }
 
 /** The statement swatch and every other that makes a print. */

@@ -1,16 +1,11 @@
 import { everydayTerm } from "../color/everyday-term.ts";
-import { nameColor } from "../color/name-color.ts";
+import { tellApart } from "../color/name-color.ts";
+import { nameSwatch } from "../color/swatch-name.ts";
 import type { ShownSwatch } from "./prepared-piece.ts";
 
-const names = new WeakMap<ShownSwatch, string>();
-
-/** "deep teal", or its metal; worked out once per prepared swatch, for a name costs as much as hundreds of comparisons. */
-export function swatchName(shown: ShownSwatch): string {
-  const known = names.get(shown);
-  if (known !== undefined) return known;
-  const name = shown.swatch.finish ?? nameColor(shown.swatch.oklab).everyday;
-  names.set(shown, name);
-  return name;
+/** What to call two swatches in one sentence: "teal blue", or their metals; told apart where they look different. */
+export function namesApart(one: ShownSwatch, other: ShownSwatch): readonly [one: string, other: string] {
+  return tellApart(nameSwatch(one.swatch), nameSwatch(other.swatch));
 }
 
 /** "teal": the one plain word, or its metal. */

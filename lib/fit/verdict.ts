@@ -30,6 +30,8 @@ export interface PieceFit {
   readonly pair: readonly [candidate: number, piece: number];
   /** One plain sentence. */
   readonly why: string;
+  /** The pair may look like one shade to this person, though most people tell it apart. */
+  readonly lookAlike: boolean;
 }
 
 /** A look the product would finish: ids of owned pieces, beside the product itself. */

@@ -1,13 +1,14 @@
 import type { SchemeName } from "../color/scheme-name.ts";
 import { whyRelation } from "../color/why.ts";
-import { swatchName } from "./swatch-name.ts";
+import { namesApart } from "./swatch-name.ts";
 import type { Tie } from "./tie.ts";
 import { yourName } from "./your-name.ts";
 
 /** Why a candidate goes with an owned piece: the two colours by name, and how they stand on the wheel. */
 export function whyTie({ owned, own, its, relating }: Tie): string {
-  const theirs = `the ${swatchName(its)} of ${yourName(owned.piece.name)}`;
-  return whyRelation(own.point, its.point, relating, [swatchName(own), theirs]);
+  const [name, itsName] = namesApart(own, its);
+  const theirs = `the ${itsName} of ${yourName(owned.piece.name)}`;
+  return whyRelation(own.point, its.point, relating, [name, theirs]);
 }
 
 const SCHEME_WORDS: Readonly<Record<SchemeName, string>> = {

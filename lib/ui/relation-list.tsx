@@ -6,7 +6,7 @@ import { Button } from "./button.tsx";
 import { Cloth } from "./cloth.tsx";
 import { Dial } from "./dial.tsx";
 import { namesText } from "./named-swatches.ts";
-import { relationText } from "./words.ts";
+import { LOOK_ALIKE, relationText } from "./words.ts";
 
 export interface RelationListProps {
   /** The product's swatches. */
@@ -70,6 +70,7 @@ function RelationRow({
           {piece.name} <span class="soft small">{namesText(piece.swatches)}</span>
         </span>
         <span class="small">{relationText(fit.relation, fit.alternatives)}</span>
+        {fit.lookAlike && <span class="small">{LOOK_ALIKE}</span>}
         {why && <span class="soft small">{fit.why}</span>}
       </span>
     </li>

@@ -46,6 +46,9 @@ export function relationText(relation: Relation, alternatives: readonly Relation
     .join(", or ");
 }
 
+/** Said of a pair that this person may take for one shade, though most people tell it apart. */
+export const LOOK_ALIKE = "may look alike to you";
+
 /** "1 piece", "9 pieces". */
 export function countOf(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;

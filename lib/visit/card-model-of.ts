@@ -6,7 +6,7 @@ import { NO_VISIBLE_DIFFERENCE } from "../color/thresholds.ts";
 import { wheelFromHue } from "../color/wheel.ts";
 import type { Candidate, Duplicate, PieceFit } from "../fit/verdict.ts";
 import type { ExplainedVerdict, PieceView } from "../link/messages.ts";
-import { relationText, SLOT_WORDS, schemeText } from "../ui/words.ts";
+import { LOOK_ALIKE, relationText, SLOT_WORDS, schemeText } from "../ui/words.ts";
 import { SLOTS } from "../words/slot.ts";
 import { clothOf } from "./badge-model-of.ts";
 import type { Choice } from "./choices.ts";
@@ -55,13 +55,14 @@ function duplicateOf(_: PieceView, { samePiece, deltaE2000 }: Duplicate) {
 
 function fitOf(
   piece: PieceView,
-  { relation, alternatives, pair, why }: PieceFit,
+  { relation, alternatives, pair, why, lookAlike }: PieceFit,
   palette: Candidate["palette"],
 ) {
   const own = palette.swatches[pair[0]];
   const its = piece.swatches[pair[1]];
   const dial: DialModel | null = own && its ? [dotOf(own.oklab), dotOf(its.oklab)] : null;
-  return { word: relationText(relation, alternatives), dial, why };
+  const word = relationText(relation, alternatives);
+  return { word: lookAlike ? `${word}; ${LOOK_ALIKE}` : word, dial, why };
 }
 
 function dotOf(oklab: Oklab) {

@@ -34,14 +34,20 @@ interface Wardrobe {
 function keepWardrobe({ closet, signal }: HandlerTools): () => Promise<Wardrobe> {
   let current: Promise<Wardrobe> | null = null;
   const load = async (): Promise<Wardrobe> => {
-    const pieces = await closet.pieces();
-    return { prepared: prepareCloset(pieces), byId: new Map(pieces.map((piece) => [piece.id, piece])) };
+    const [pieces, vision] = await Promise.all([closet.pieces(), closet.vision()]);
+    return {
+      prepared: prepareCloset(pieces, vision),
+      byId: new Map(pieces.map((piece) => [piece.id, piece])),
+    };
   };
   closet.onChange(() => {
     current = null;
   }, signal);
   return () => {
-    current ??= load();
+    current ??= load().catch((error) => {
+      current = null;
+      throw error;
+    });
     return current;
   };
 }

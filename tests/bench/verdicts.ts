@@ -1,11 +1,11 @@
 import { argv } from "node:process";
 import { pathToFileURL } from "node:url";
 import type { Piece } from "../../lib/closet/piece.ts";
-import type { Oklab } from "../../lib/color/oklab.ts";
 import { judge, prepareCloset } from "../../lib/fit/judge.ts";
 import type { Candidate, Verdict } from "../../lib/fit/verdict.ts";
 import type { Swatch } from "../../lib/sample/palette.ts";
 import { SLOTS } from "../../lib/words/slot.ts";
+import { randomColor, seeded } from "./seeded.ts";
 
 export interface VerdictFigures {
   readonly products: number;
@@ -75,21 +75,6 @@ function slotAt(random: () => number) {
 function randomSwatches(at: number, random: () => number): readonly Swatch[] {
   const shares = at % PRINT_EVERY === 0 ? [0.5, 0.3, 0.2] : [1];
   return shares.map((share) => ({ oklab: randomColor(random), share }));
-}
-
-function randomColor(random: () => number): Oklab {
-  const hue = random() * 2 * Math.PI;
-  const chroma = random() * 0.2;
-  return [0.15 + random() * 0.8, chroma * Math.cos(hue), chroma * Math.sin(hue)];
-}
-
-/** Numbers 0–1 that are the same in every run ("minimal standard" generator, S. K. Park, K. W. Miller, 1988; multiplier from memory). */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
 }
 
 if (argv[1] && import.meta.url === pathToFileURL(argv[1]).href) {

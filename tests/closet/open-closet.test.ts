@@ -4,6 +4,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { openCloset } from "../../lib/closet/open-closet.ts";
 import { PALETTES_MOST } from "../../lib/closet/palette-cache.ts";
 import type { Correction, Piece, Wish } from "../../lib/closet/piece.ts";
+import { VISIONS } from "../../lib/color/color-vision.ts";
 import type { Palette } from "../../lib/sample/palette.ts";
 import { quietBell } from "./quiet-bell.ts";
 
@@ -77,6 +78,30 @@ describe("openCloset", () => {
     expect((await closet.corrections()).map(({ productKey }) => productKey)).toEqual(["k1"]);
   });
 
+  it("keeps how a person sees colours until they say otherwise", async () => {
+    const writer = openCloset(quietBell());
+    const reader = openCloset(quietBell());
+    expect(await reader.vision()).toBeNull();
+    for (const vision of [...VISIONS, null]) {
+      await writer.putVision(vision);
+      expect(await reader.vision()).toBe(vision);
+    }
+  });
+
+  it("takes a vision that it does not know for none, without losing it or anything else", async () => {
+    const closet = openCloset(quietBell());
+    await closet.putPieces([piece("a")]);
+    const settings = createStore("hueward-settings", "settings");
+    for (const unknown of ["greyscale", 7, { vision: "protan" }]) {
+      await set("vision", unknown, settings);
+      expect(await closet.vision()).toBeNull();
+      expect(await closet.pieces()).toEqual([piece("a")]);
+      expect(await get("vision", settings)).toEqual(unknown);
+    }
+    await closet.putVision("tritan");
+    expect(await closet.vision()).toBe("tritan");
+  });
+
   it("leaves a broken record out and never destroys it", async () => {
     const closet = openCloset(quietBell());
     await closet.putPieces([piece("good")]);
@@ -103,7 +128,7 @@ describe("openCloset", () => {
     expect(await closet.pieces()).toEqual([]);
   });
 
-  it("rings after each stored write of pieces, wishes and corrections, not for palettes or nothing", async () => {
+  it("rings after each stored write of pieces, wishes, corrections and the vision, not for palettes or nothing", async () => {
     const bell = quietBell();
     const closet = openCloset(bell);
     const heard: number[] = [];
@@ -115,13 +140,14 @@ describe("openCloset", () => {
     await closet.removePieces(["a"]);
     await closet.removeWishes(["w"]);
     await closet.removeCorrections(["k"]);
+    await closet.putVision("deutan");
     await closet.rememberPalettes([{ picture: "https://cdn.example/a.jpg", palette: palette(1) }]);
     await closet.putPieces([]);
     await closet.removePieces([]);
-    expect(heard).toEqual([1, 2, 3, 4, 5, 6]);
+    expect(heard).toEqual([1, 2, 3, 4, 5, 6, 7]);
     listening.abort();
     await closet.putPieces([piece("a")]);
-    expect(heard).toHaveLength(6);
+    expect(heard).toHaveLength(7);
   });
 
   it("has stored a write before it rings", async () => {
@@ -179,6 +205,8 @@ describe("openCloset", () => {
     const closet = openCloset(quietBell());
     await expect(closet.pieces()).rejects.toThrow("newer Hueward");
     await expect(closet.putPieces([piece("a")])).rejects.toThrow("newer Hueward");
+    await expect(closet.vision()).rejects.toThrow("newer Hueward");
+    await expect(closet.putVision("protan")).rejects.toThrow("newer Hueward");
     await set("version", 1, about);
     expect(await closet.pieces()).toEqual([]);
   });

@@ -47,7 +47,11 @@ describe("explain", { timeout: PATIENCE }, () => {
       "deltaE2000",
       "why",
     ]);
-    expect(printed).toMatchObject({ greyScale: "1", scheme: { name: "complementary", whole: true } });
+    expect(printed).toMatchObject({
+      greyScale: "1",
+      mayLookAlikeTo: [],
+      scheme: { name: "complementary", whole: true },
+    });
     expect(printed.caution).toContain("no photo can certify a textile match");
     expect(printed).toMatchObject({ relation: "complementary", alternatives: [], wheelAngle: 176.36 });
     expect(printed.colors[1]).toMatchObject({ hex: "#1f9d55", level: "pure", neutral: false, wheel: 182.8 });

@@ -2,7 +2,7 @@ import { converter } from "culori";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ISCC_NAMES } from "../../lib/color/data/iscc-names.ts";
-import { LEVELS, type Level, levelOf, nuanceOf, saturationOf } from "../../lib/color/level.ts";
+import { LEVELS, levelOf, nuanceOf, saturationOf, surfaceNuanceOf } from "../../lib/color/level.ts";
 import { isNeutral, isTinted } from "../../lib/color/neutral.ts";
 import { anyOklab, anyPoint, pointOf } from "./arbitraries.ts";
 
@@ -10,53 +10,6 @@ const CENTROIDS = ISCC_NAMES.split("|").map((row) => ({
   name: row.slice(7),
   point: pointOf(`#${row.slice(0, 6)}`),
 }));
-
-/**
- * The level that an ISCC-NBS modifier says in art-school words, where it says one: our reading of K. L. Kelly, D. B. Judd, NBS SP 440,
- * 1976. Brown, olive and pink are left out: they are shades and tints by their hue word already.
- */
-const READINGS: readonly (readonly [modifier: string, level: Level])[] = [
-  ["vivid", "pure"],
-  ["very light", "tint"],
-  ["very pale", "tint"],
-  ["pale", "tint"],
-  ["very deep", "shade"],
-  ["deep", "shade"],
-  ["very dark", "shade"],
-  ["moderate", "tone"],
-  ["light greyish", "tone"],
-  ["greyish", "tone"],
-];
-
-function readingOf(name: string): Level | null {
-  if (/brown|olive|pink|white|grey$|black/.test(name)) return null;
-  return READINGS.find(([modifier]) => name.startsWith(`${modifier} `))?.[1] ?? null;
-}
-
-describe("levels of the ISCC-NBS centroids", () => {
-  const read = CENTROIDS.flatMap(({ name, point }) => {
-    const level = readingOf(name);
-    return level === null ? [] : [{ name, level, point }];
-  });
-
-  const share = (rows: typeof read) =>
-    rows.filter(({ level, point }) => point.level === level).length / rows.length;
-
-  test("the level is what the modifier says in more than 80 % of them, and in 90 % beside yellow and orange", () => {
-    expect(read.length).toBeGreaterThan(90);
-    expect(share(read)).toBeGreaterThan(0.8);
-    expect(share(read.filter(({ name }) => !/yellow$|orange$/.test(name)))).toBeGreaterThan(0.9);
-  });
-
-  test.each(["very light", "very pale", "very dark", "very deep"])(
-    "every %s one is what it says",
-    (modifier) => {
-      const rows = read.filter(({ name }) => name.startsWith(`${modifier} `));
-      expect(rows.length).toBeGreaterThan(2);
-      expect(rows.filter(({ level, point }) => point.level !== level)).toEqual([]);
-    },
-  );
-});
 
 describe("neutrals among the ISCC-NBS centroids", () => {
   const grey = (name: string) => /(white|grey|black)$/.test(name);
@@ -124,5 +77,23 @@ describe("levels", () => {
           expect(saturationOf(color)).toBeCloseTo(Math.min(1, reference.s), 3);
       }),
     );
+  });
+
+  test("black counts for more around orange and yellow only, never for less, and not in white", () => {
+    fc.assert(
+      fc.property(anyOklab, (color) => {
+        const plain = nuanceOf(color);
+        const counted = surfaceNuanceOf(color);
+        expect(counted.white).toBe(plain.white);
+        expect(counted.black).toBeGreaterThanOrEqual(plain.black);
+      }),
+    );
+    for (const blue of ["#0343df", "#5a3b6b", "#1a1c4b"]) {
+      expect(surfaceNuanceOf(pointOf(blue).oklab)).toEqual(nuanceOf(pointOf(blue).oklab));
+    }
+    const mustard = pointOf("#d4a017").oklab;
+    expect(surfaceNuanceOf(mustard).black).toBeGreaterThan(nuanceOf(mustard).black + 0.2);
+    const white = pointOf("#ffffff").oklab;
+    expect(surfaceNuanceOf(white).black).toBeCloseTo(0, 3);
   });
 });

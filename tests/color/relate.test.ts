@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { BANDS, hueRelation, hueRelationsNear } from "../../lib/color/hue-relation.ts";
+import { BANDS, hueNamesNear, hueRelation } from "../../lib/color/hue-relation.ts";
 import { relate } from "../../lib/color/relate.ts";
+import { relationsIn } from "../../lib/color/relation-code.ts";
 import { RELATIONS } from "../../lib/color/relation-name.ts";
 import { pairError, wheelError } from "../../lib/color/uncertainty.ts";
 import { anyPoint, onWheel, pointOf } from "./arbitraries.ts";
@@ -9,6 +10,7 @@ import { CAUS_FABRICS } from "./facts/caus-fabrics.ts";
 
 const fabric = (name: string) =>
   pointOf(CAUS_FABRICS.find((one) => one.name === name)?.hex ?? "no such fabric");
+const namesNear = (angle: number, reach: number) => relationsIn(hueNamesNear(angle, reach));
 const confidence = fc.double({ min: 0, max: 1, noNaN: true });
 
 describe("bands", () => {
@@ -38,7 +40,7 @@ describe("bands", () => {
         fc.double({ min: 0, max: 180, noNaN: true }),
         fc.integer({ min: 1, max: 30 }),
         (angle, reach) => {
-          const names = hueRelationsNear(angle, reach);
+          const names = namesNear(angle, reach);
           expect(names).toContain(hueRelation(angle));
           for (const { relation, from, to } of BANDS) {
             const gap = Math.max(0, from - angle, angle - to);
@@ -47,9 +49,9 @@ describe("bands", () => {
         },
       ),
     );
-    expect(hueRelationsNear(136, 10)).toEqual(["triadic", "split-complementary"]);
-    expect(hueRelationsNear(144, 10)).toEqual(["split-complementary", "triadic"]);
-    expect(hueRelationsNear(179, 10)).toEqual(["complementary"]);
+    expect(namesNear(136, 10)).toEqual(["triadic", "split-complementary"]);
+    expect(namesNear(144, 10)).toEqual(["split-complementary", "triadic"]);
+    expect(namesNear(179, 10)).toEqual(["complementary"]);
   });
 });
 

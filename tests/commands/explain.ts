@@ -1,4 +1,5 @@
 import { type ColorPoint, colorPoint } from "../../lib/color/color-point.ts";
+import { confusedWith } from "../../lib/color/color-vision.ts";
 import { deltaCmc21, deltaHyab } from "../../lib/color/difference.ts";
 import { deltaE76, greyGradeOf } from "../../lib/color/grey-scale.ts";
 import { hexOf } from "../../lib/color/hex-of.ts";
@@ -54,6 +55,7 @@ function compare(a: ColorPoint, b: ColorPoint) {
     hyab: rounded(deltaHyab(a, b)),
     cmc21: rounded(deltaCmc21(a, b)),
     greyScale: greyGradeOf(deltaE76(a, b)),
+    mayLookAlikeTo: confusedWith(a.oklab, b.oklab),
     caution: `Figures of the textile trade are for cloth under an instrument: ${NO_TEXTILE_MATCH}.`,
   };
 }

@@ -17,7 +17,7 @@ const KNOTS = [
   [148, 180],
   [194, 210],
   [256, 240],
-  [284, 270],
+  [280, 270],
   [311, 300],
   [346, 330],
   [386, 360],
@@ -49,7 +49,11 @@ export const deltaE = (one: Swatch, other: Swatch) =>
 /** Angle on the artist's wheel; null for a neutral. The colours of this test are clearly the one or the other. */
 export function wheelOf({ oklab }: Swatch): number | null {
   const { c, h = 0 } = toOklch(culoriOf(oklab));
-  if (c < 0.02) return null;
+  return c < 0.02 ? null : wheelAt(h);
+}
+
+/** Angle on the artist's wheel of an OKLCH hue, both 0–360. */
+export function wheelAt(h: number): number {
   const hue = h < 26 ? h + 360 : h;
   for (const [at, [from, start]] of KNOTS.entries()) {
     const next = KNOTS[at + 1];

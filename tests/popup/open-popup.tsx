@@ -75,7 +75,10 @@ const VERDICTS = new Map([
     explainedAs("Red skirt", {
       kind: "looks",
       looks: 2,
-      pieces: [fitOf("blazer", "complementary", ["split-complementary"]), fitOf("shirt", "with-neutral")],
+      pieces: [
+        fitOf("blazer", "complementary", ["split-complementary"], true),
+        fitOf("shirt", "with-neutral"),
+      ],
       lookExamples: [{ pieceIds: ["blazer", "shirt"], scheme: "complementary", whole: true, why: "" }],
       caution: "The picture is dim, so the red may be brighter.",
     }),

@@ -70,7 +70,16 @@ export const fitOf = (
   pieceId: string,
   relation: Relation,
   alternatives: readonly Relation[] = [],
-): Verdict["pieces"][number] => ({ pieceId, relation, alternatives, deltaE2000: 40, pair: [0, 0], why: "" });
+  lookAlike = false,
+): Verdict["pieces"][number] => ({
+  pieceId,
+  relation,
+  alternatives,
+  deltaE2000: 40,
+  pair: [0, 0],
+  why: "",
+  lookAlike,
+});
 
 /** A whole verdict that goes with the given fits. */
 export function explainedAs(key: string, verdict: Partial<Verdict>, wished = false): ExplainedVerdict {

@@ -99,9 +99,10 @@ describe("every screen", () => {
   it("offers nothing to press that is smaller than 24 px (WCAG 2.2, 2.5.8)", async () => {
     const page = await open({ pieces: 12, width: 360 });
     await page.click(".piece-face");
-    // Links inside a sentence and the wheel, a spatial picker, are excepted by the criterion.
+    // Links inside a sentence and the wheel, a spatial picker, are excepted by the criterion; a label is part of its target.
     const small =
       await page.evaluate(`[...document.querySelectorAll("button:not(.wheel-button), select, input:not(.unseen), label.slot-choice > span, .view-link")]
+      .map((element) => element.closest("label") ?? element)
       .map((element) => [element.textContent, element.getBoundingClientRect()])
       .filter(([, box]) => box.width > 0 && (box.width < 24 || box.height < 24))
       .map(([text]) => text)`);
@@ -134,6 +135,31 @@ describe("by keyboard alone", () => {
     await page.keyboard.press("Enter");
     await page.waitForFunction("document.querySelectorAll('.piece-card').length === 12");
     expect(await page.evaluate("document.activeElement.localName")).toBe("main");
+    await page.close();
+  });
+
+  it("says how a person sees colours, and hears what looks alike to them", async () => {
+    const page = await open({ pieces: 60 });
+    await page.click(".piece-face:has-text('Linen shirt no. 15')");
+    const told = () => page.locator(".kin-row", { hasText: "may look alike to you" }).count();
+    const chosen = () => page.locator(".eyes-choice:has(:checked)").textContent();
+    for (const show of await page.locator(".kin-group > button").all()) await show.click();
+    expect(await told()).toBe(0);
+    // One stop for the tab key before the closet file, then the arrows.
+    await page.locator(".file-panel button").focus();
+    await page.keyboard.press("Shift+Tab");
+    await page.keyboard.press("ArrowDown");
+    await page.waitForSelector(".kin-row:has-text('may look alike to you')");
+    expect(await chosen()).toContain("(protan)");
+    await page.keyboard.press("ArrowDown");
+    await page.waitForSelector(".eyes-choice:has(:checked):has-text('(deutan)')");
+    expect(await told()).toBeGreaterThan(0);
+    expect(await page.evaluate("document.activeElement.matches('.eyes-choice input:checked')")).toBe(true);
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press("ArrowUp");
+    await page.keyboard.press("ArrowUp");
+    await page.waitForFunction("!document.querySelector('.kin').textContent.includes('may look alike')");
+    expect(await chosen()).toContain("No need");
     await page.close();
   });
 

@@ -41,7 +41,7 @@ function askFor(closet: Closet): AskWorker {
   const explain = async ({ candidates }: WorkerRequests["explain"]["request"]) => {
     const pieces = await closet.pieces();
     const byId = new Map(pieces.map((piece) => [piece.id, piece]));
-    const prepared = prepareCloset(pieces);
+    const prepared = prepareCloset(pieces, await closet.vision());
     return candidates.map(
       (candidate): ExplainedVerdict => explained(candidate, judge(candidate, prepared), byId, true),
     );

@@ -1,5 +1,6 @@
 import type { Closet } from "../../lib/closet/closet.ts";
 import type { Correction, Piece, Wish } from "../../lib/closet/piece.ts";
+import type { Vision } from "../../lib/color/color-vision.ts";
 
 export interface ClosetStart {
   readonly pieces?: readonly Piece[];
@@ -11,7 +12,11 @@ export function memoryCloset({ pieces = [], wishes = [] }: ClosetStart = {}): Cl
   const hung = new Map(pieces.map((piece) => [piece.id, piece]));
   const wished = new Map(wishes.map((wish) => [wish.id, wish]));
   const corrected = new Map<string, Correction>();
+  let said: Vision | null = null;
   const listeners = new Set<() => void>();
+  const ring = () => {
+    for (const listener of listeners) listener();
+  };
   const write = async <T>(
     map: Map<string, T>,
     keyOf: (record: T) => string,
@@ -20,7 +25,7 @@ export function memoryCloset({ pieces = [], wishes = [] }: ClosetStart = {}): Cl
   ) => {
     for (const record of put) map.set(keyOf(record), record);
     for (const key of drop) map.delete(key);
-    for (const listener of listeners) listener();
+    ring();
   };
   const idOf = ({ id }: { readonly id: string }) => id;
   return {
@@ -37,6 +42,11 @@ export function memoryCloset({ pieces = [], wishes = [] }: ClosetStart = {}): Cl
     removeCorrections: (keys) => write(corrected, ({ productKey }) => productKey, [], keys),
     palettesOf: async () => ({}),
     rememberPalettes: async () => {},
+    vision: async () => said,
+    putVision: async (vision) => {
+      said = vision;
+      ring();
+    },
     onChange: (listener, signal) => {
       listeners.add(listener);
       signal.addEventListener("abort", () => listeners.delete(listener), { once: true });

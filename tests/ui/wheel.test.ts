@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { CLOTH_COLORS } from "../../lib/closet/cloth-colors.ts";
+import type { Vision } from "../../lib/color/color-vision.ts";
 import { inSrgb } from "../../lib/color/convert.ts";
 import type { Oklab } from "../../lib/color/oklab.ts";
 import { angleBetween, wheelFromHue } from "../../lib/color/wheel.ts";
@@ -71,7 +72,7 @@ describe("how pieces stand to a chosen one", () => {
     const { red, green, burgundy, black } = CLOTH_COLORS;
     const hung = hungAs({ red, green, burgundy, black });
     const [first] = hung;
-    const groups = first ? kinOf(first, hung) : [];
+    const groups = first ? kinOf(first, hung, null) : [];
     const names = Object.fromEntries(
       groups.map(({ relation, kin }) => [relation, kin.map((one) => one.hung.piece.name)]),
     );
@@ -82,10 +83,21 @@ describe("how pieces stand to a chosen one", () => {
     expect(groups.at(-1)?.relation).toBe("with-neutral");
   });
 
+  it("tells which of them look alike to someone who mixes up reds and greens", () => {
+    const { olive, red, navy } = CLOTH_COLORS;
+    const hung = hungAs({ olive, red, navy });
+    const [first] = hung;
+    const alike = (vision: Vision | null) =>
+      (first ? kinOf(first, hung, vision) : [])
+        .flatMap(({ kin }) => kin.filter(({ lookAlike }) => lookAlike))
+        .map((one) => one.hung.piece.name);
+    expect([alike("deutan"), alike("tritan"), alike(null)]).toEqual([["red"], [], []]);
+  });
+
   it("gives a neutral no place to look at", () => {
     const hung = hungAs({ black: CLOTH_COLORS.black, red: CLOTH_COLORS.red });
     const [first] = hung;
-    expect(first && kinOf(first, hung).map(({ relation, hint }) => [relation, hint])).toEqual([
+    expect(first && kinOf(first, hung, null).map(({ relation, hint }) => [relation, hint])).toEqual([
       ["with-neutral", ""],
     ]);
   });

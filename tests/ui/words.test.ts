@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { CLOTH_COLORS } from "../../lib/closet/cloth-colors.ts";
 import { RELATIONS } from "../../lib/color/relation-name.ts";
 import { photoName, plainName } from "../../lib/ui/closet-page/photo-name.ts";
-import { namedSwatches, namesText, withNames } from "../../lib/ui/named-swatches.ts";
+import { namedSwatches, namesText } from "../../lib/ui/named-swatches.ts";
 import { priceText } from "../../lib/ui/price-text.ts";
 import { countOf, RELATION_WORDS, relationText, SLOT_WORDS } from "../../lib/ui/words.ts";
 import { SLOTS } from "../../lib/words/slot.ts";
@@ -20,7 +20,7 @@ it.each([
 });
 
 it("names a piece plainly where the file does not", () => {
-  const navy = namedSwatches([{ oklab: CLOTH_COLORS.navy, share: 1 }]);
+  const navy = [{ oklab: CLOTH_COLORS.navy, share: 1 }];
   expect(plainName(navy, "top")).toBe("Navy blue top");
   expect(plainName(navy, null)).toBe("Navy blue piece");
 });
@@ -43,11 +43,8 @@ describe("words", () => {
 
   it("lists colour names once each, and calls a metal a metal", () => {
     const { red, navy } = CLOTH_COLORS;
-    const named = withNames(
-      [red, red, navy].map((oklab) => ({ oklab, share: 1 / 3 })),
-      ["scarlet", "scarlet"],
-    );
-    expect(namesText(named)).toBe(`scarlet and ${named[2]?.name}`);
+    const named = namedSwatches([red, red, navy].map((oklab) => ({ oklab, share: 1 / 3 })));
+    expect(namesText(named)).toBe("vivid red and navy blue");
     expect(namesText([])).toBe("no colour");
     expect(namedSwatches([{ oklab: red, share: 1, finish: "copper" }])[0]?.name).toBe("copper");
   });

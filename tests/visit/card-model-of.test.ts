@@ -45,9 +45,26 @@ const explained: ExplainedVerdict = {
         deltaE2000: 60,
         pair: [0, 0],
         why: "They lie opposite each other.",
+        lookAlike: true,
       },
-      { pieceId: "boots", relation: "with-neutral", alternatives: [], deltaE2000: 40, pair: [0, 0], why: "" },
-      { pieceId: "lost", relation: "analogous", alternatives: [], deltaE2000: 10, pair: [0, 0], why: "" },
+      {
+        pieceId: "boots",
+        relation: "with-neutral",
+        alternatives: [],
+        deltaE2000: 40,
+        pair: [0, 0],
+        why: "",
+        lookAlike: false,
+      },
+      {
+        pieceId: "lost",
+        relation: "analogous",
+        alternatives: [],
+        deltaE2000: 10,
+        pair: [0, 0],
+        why: "",
+        lookAlike: false,
+      },
     ],
     looks: 2,
     lookExamples: [{ pieceIds: ["skirt", "boots"], scheme: "complementary", whole: true, why: "" }],
@@ -63,7 +80,7 @@ describe("cardModelOf", () => {
       ["white", 0.3],
     ]);
     expect(model.pieces.map(({ name, word }) => [name, word])).toEqual([
-      ["Skirt", "complementary, or split-complementary"],
+      ["Skirt", "complementary, or split-complementary; may look alike to you"],
       ["Boots", "with a neutral"],
     ]);
     expect(model.looks).toBe("It finishes 2 looks. One of them: with Skirt and Boots, complementary.");

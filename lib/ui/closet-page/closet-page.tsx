@@ -7,6 +7,7 @@ import { useToasts } from "../use-toasts.ts";
 import type { ClosetTools } from "./closet-tools.ts";
 import { ClosetView } from "./closet-view.tsx";
 import { EmptyCloset } from "./empty-closet.tsx";
+import { EyesPanel } from "./eyes-panel.tsx";
 import { FilePanel } from "./file-panel.tsx";
 import { PageHeader } from "./page-header.tsx";
 import { type OpenSheet, PageSheet } from "./page-sheet.tsx";
@@ -20,7 +21,7 @@ import { WishView } from "./wish-view.tsx";
 export function ClosetPage({ tools }: { tools: ClosetTools }) {
   const view = useView();
   const { toasts, say, dismiss } = useToasts();
-  const { pieces, wishes, trouble, reload } = useCloset(tools.closet);
+  const { pieces, wishes, vision, trouble, reload } = useCloset(tools.closet);
   const actions = useActions(tools, reload, say);
   const [sheet, setSheet] = useState<OpenSheet | null>(null);
   const openAdd = () => setSheet({ kind: "add" });
@@ -53,6 +54,7 @@ export function ClosetPage({ tools }: { tools: ClosetTools }) {
         {view === "closet" && pieces && pieces.length > 0 && (
           <ClosetView
             pieces={pieces}
+            vision={vision}
             onEdit={(piece: Piece) => setSheet({ kind: "edit", piece })}
             onRemove={(piece: Piece) => void actions.removePiece(piece)}
           />
@@ -73,6 +75,7 @@ export function ClosetPage({ tools }: { tools: ClosetTools }) {
       </main>
       <footer class="page-footer">
         <PhotoTruth />
+        {pieces && <EyesPanel vision={vision} onSay={actions.putVision} />}
         <FilePanel actions={actions} />
       </footer>
       {sheet && <PageSheet sheet={sheet} tools={tools} actions={actions} onClose={() => setSheet(null)} />}

@@ -1,6 +1,7 @@
 import "./closet-view.css";
 import { useCallback, useMemo, useState } from "preact/hooks";
 import type { Piece } from "../../closet/piece.ts";
+import type { Vision } from "../../color/color-vision.ts";
 import { SLOTS, type Slot } from "../../words/slot.ts";
 import { countOf, SLOT_WORDS } from "../words.ts";
 import { arrange, hangPieces, type Sort } from "./hung-piece.ts";
@@ -12,12 +13,14 @@ import { WheelChart } from "./wheel-chart.tsx";
 
 export interface ClosetViewProps {
   readonly pieces: readonly Piece[];
+  /** How the person says they see colours; null for as most people do. */
+  readonly vision: Vision | null;
   readonly onEdit: (piece: Piece) => void;
   readonly onRemove: (piece: Piece) => void;
 }
 
 /** The closet as cards and as dots on the wheel; what is chosen in one is marked in the other. */
-export function ClosetView({ pieces, onEdit, onRemove }: ClosetViewProps) {
+export function ClosetView({ pieces, vision, onEdit, onRemove }: ClosetViewProps) {
   const [slot, setSlot] = useState<Slot | null>(null);
   const [sort, setSort] = useState<Sort>("hue");
   const [selectedId, setSelectedId] = useState<string | null>(null);
@@ -26,7 +29,7 @@ export function ClosetView({ pieces, onEdit, onRemove }: ClosetViewProps) {
   const chosenSlot = slot !== null && pieces.some((piece) => piece.slot === slot) ? slot : null;
   const hung = useMemo(() => arrange(all, chosenSlot, sort), [all, chosenSlot, sort]);
   const selected = all.find(({ piece }) => piece.id === selectedId) ?? null;
-  const groups = useMemo(() => (selected ? kinOf(selected, all) : []), [selected, all]);
+  const groups = useMemo(() => (selected ? kinOf(selected, all, vision) : []), [selected, all, vision]);
   const kin = useMemo(
     () => selected && new Map(groups.flatMap((group) => group.kin.map((one) => [one.hung.piece.id, one]))),
     [selected, groups],

@@ -3,7 +3,7 @@ import { useMemo, useState } from "preact/hooks";
 import { CLOTH_COLORS } from "../../closet/cloth-colors.ts";
 import { colorPoint } from "../../color/color-point.ts";
 import type { Oklab } from "../../color/oklab.ts";
-import { everydayName } from "../named-swatches.ts";
+import { swatchNames } from "../../color/swatch-name.ts";
 import { type ColourChoice, ColourRadios } from "./colour-radios.tsx";
 import { FineTuning } from "./fine-tuning.tsx";
 import { oklabAt } from "./pure-hue.ts";
@@ -37,10 +37,7 @@ const HUES: readonly ColourChoice[] = [
 export function ColourPicker({ value, onPick }: { value: Oklab; onPick: (oklab: Oklab) => void }) {
   const { wheel } = colorPoint(value);
   const [hue, setHue] = useState<number | null>(() => (wheel === null ? null : nearestHue(wheel)));
-  const shades = useMemo(
-    () => shadeCard(hue).map((oklab) => ({ key: keyOf(oklab), name: everydayName(oklab), oklab })),
-    [hue],
-  );
+  const shades = useMemo(() => choicesOf(shadeCard(hue)), [hue]);
   const pick = (oklab: Oklab) => {
     const point = colorPoint(oklab);
     setHue(point.wheel === null ? null : nearestHue(point.wheel));
@@ -75,6 +72,11 @@ export function ColourPicker({ value, onPick }: { value: Oklab; onPick: (oklab: 
       <FineTuning value={value} onPick={pick} />
     </div>
   );
+}
+
+function choicesOf(shades: readonly Oklab[]): readonly ColourChoice[] {
+  const names = swatchNames(shades.map((oklab) => ({ oklab })));
+  return shades.map((oklab, at) => ({ key: keyOf(oklab), name: names[at] ?? "", oklab }));
 }
 
 /** Colours that agree to four decimals are one. */

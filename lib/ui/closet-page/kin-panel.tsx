@@ -3,7 +3,7 @@ import { useContext, useState } from "preact/hooks";
 import { Button } from "../button.tsx";
 import { Cloth, NamedCloth } from "../cloth.tsx";
 import { RelationDial } from "../dial.tsx";
-import { countOf, RELATION_WORDS } from "../words.ts";
+import { countOf, LOOK_ALIKE, RELATION_WORDS } from "../words.ts";
 import type { HungPiece } from "./hung-piece.ts";
 import type { Kin, KinGroup } from "./kin.ts";
 import { SpotlightContext } from "./spotlight.ts";
@@ -100,7 +100,8 @@ function KinRow({ kin, onSelect }: { kin: Kin; onSelect: (id: string) => void })
         <Cloth swatches={named} size="chip" />
         <span>
           {piece.name}
-          {nearest && <span class="kin-doubt soft small">or {RELATION_WORDS[nearest]}</span>}
+          {nearest && <span class="kin-note soft small">or {RELATION_WORDS[nearest]}</span>}
+          {kin.lookAlike && <span class="kin-note small">{LOOK_ALIKE}</span>}
         </span>
       </button>
     </li>

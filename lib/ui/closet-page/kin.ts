@@ -1,3 +1,4 @@
+import { looksAlikeTo, type Vision } from "../../color/color-vision.ts";
 import { relate } from "../../color/relate.ts";
 import { RELATIONS, type Relation } from "../../color/relation-name.ts";
 import type { HungPiece } from "./hung-piece.ts";
@@ -8,6 +9,8 @@ export interface Kin {
   readonly hung: HungPiece;
   readonly relation: Relation;
   readonly alternatives: readonly Relation[];
+  /** The two may look like one shade to this person, though most people tell them apart. */
+  readonly lookAlike: boolean;
 }
 
 /** All that stand in one relation to the selected piece; `hint` says where to look on the wheel. */
@@ -31,11 +34,24 @@ const PLACES: Partial<Record<Relation, readonly number[]>> = {
   analogous: [-30, 30],
 };
 
-/** How every other piece stands to the selected one, grouped; a neutral has no places on the wheel to name. */
-export function kinOf(selected: HungPiece, hung: readonly HungPiece[]): readonly KinGroup[] {
+/**
+ * How every other piece stands to the selected one, grouped; a neutral has no places on the wheel to name. `vision` is how
+ * the person says they see colours, null for as most people do.
+ */
+export function kinOf(
+  selected: HungPiece,
+  hung: readonly HungPiece[],
+  vision: Vision | null,
+): readonly KinGroup[] {
   const all = hung
     .filter((other) => other.piece.id !== selected.piece.id)
-    .map((other): Kin => ({ hung: other, ...relate(selected.point, other.point) }));
+    .map(
+      (other): Kin => ({
+        hung: other,
+        ...relate(selected.point, other.point),
+        lookAlike: vision !== null && looksAlikeTo(vision, selected.point.oklab, other.point.oklab),
+      }),
+    );
   const { wheel } = selected.point;
   return TOLD.map((relation) => ({
     relation,

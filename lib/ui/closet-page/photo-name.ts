@@ -1,4 +1,5 @@
-import type { NamedSwatch } from "../../link/messages.ts";
+import { swatchName } from "../../color/swatch-name.ts";
+import type { Swatch } from "../../sample/palette.ts";
 import type { Slot } from "../../words/slot.ts";
 import { SLOT_WORDS } from "../words.ts";
 
@@ -20,8 +21,8 @@ export function photoName(fileName: string): string {
 }
 
 /** "Navy top": a name from what is seen, for a piece that has no better one. */
-export function plainName(named: readonly NamedSwatch[], slot: Slot | null): string {
+export function plainName([first]: readonly Swatch[], slot: Slot | null): string {
   const what = slot === null ? "piece" : SLOT_WORDS[slot].toLowerCase();
-  const name = `${named[0]?.name ?? "New"} ${what}`;
+  const name = `${first === undefined ? "New" : swatchName(first)} ${what}`;
   return name.charAt(0).toUpperCase() + name.slice(1);
 }

@@ -2,6 +2,7 @@ import { useMemo } from "preact/hooks";
 import { type ClosetContents, readClosetFile, writeClosetFile } from "../../closet/closet-file.ts";
 import { makePiece, type PieceDraft } from "../../closet/new-piece.ts";
 import type { Piece, Wish } from "../../closet/piece.ts";
+import type { Vision } from "../../color/color-vision.ts";
 import type { Toast, Toasts } from "../use-toasts.ts";
 import { countOf } from "../words.ts";
 import type { ClosetTools } from "./closet-tools.ts";
@@ -16,6 +17,8 @@ export interface Actions {
   readonly removeWish: (wish: Wish) => Promise<void>;
   /** Hangs a wish in the closet and takes it off the list. */
   readonly ownWish: (wish: Wish, draft: PieceDraft) => Promise<void>;
+  /** Keeps how the person sees colours; null for as most people do. */
+  readonly putVision: (vision: Vision | null) => Promise<void>;
   readonly exportFile: () => Promise<void>;
   /** Resolves to a sentence for each entry that was left out; rejects where the text is no closet file. */
   readonly importFile: (text: string) => Promise<readonly string[]>;
@@ -87,6 +90,13 @@ function actionsOf(
         },
       );
     },
+    putVision: (vision) =>
+      change(
+        () => closet.putVision(vision),
+        vision === null
+          ? "Colours are no longer compared for your eyes."
+          : "From now on you are told where two colours may look alike to you.",
+      ),
     async exportFile() {
       try {
         const day = new Date(now()).toISOString().slice(0, 10);

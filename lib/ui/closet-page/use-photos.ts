@@ -2,7 +2,6 @@ import { useCallback, useState } from "preact/hooks";
 import type { Palette, Swatch } from "../../sample/palette.ts";
 import { readSlot } from "../../words/read-words.ts";
 import type { Slot } from "../../words/slot.ts";
-import { namedSwatches } from "../named-swatches.ts";
 import type { ClosetTools } from "./closet-tools.ts";
 import { photoName, plainName } from "./photo-name.ts";
 import { BLANK_DRAFT } from "./piece-dialog.tsx";
@@ -80,7 +79,7 @@ function readOf({ name, slot }: PhotoDraft, palette: Palette, picture: string): 
     state: "read",
     swatches,
     picture,
-    name: name === "" ? plainName(namedSwatches(swatches), slot) : name,
+    name: name === "" ? plainName(swatches, slot) : name,
     note: noteOf(palette),
   };
 }

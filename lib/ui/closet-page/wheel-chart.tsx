@@ -1,7 +1,7 @@
 import "./wheel-chart.css";
 import { useContext, useMemo, useRef, useState } from "preact/hooks";
 import { namesText } from "../named-swatches.ts";
-import { relationText } from "../words.ts";
+import { LOOK_ALIKE, relationText } from "../words.ts";
 import type { HungPiece } from "./hung-piece.ts";
 import { type Dot, nearestDot, placeDots } from "./place-dots.ts";
 import { SpotlightContext, useSpotlight, whatIsLit } from "./spotlight.ts";
@@ -116,7 +116,12 @@ function WheelCaption({ hung, kin }: { hung: readonly HungPiece[]; kin: KinById 
       {lit ? (
         <>
           <strong>{lit.piece.name}</strong> <span class="soft">{namesText(lit.named)}</span>
-          {relative && <span>: {relationText(relative.relation, relative.alternatives)}</span>}
+          {relative && (
+            <span>
+              : {relationText(relative.relation, relative.alternatives)}
+              {relative.lookAlike && `; ${LOOK_ALIKE}`}
+            </span>
+          )}
         </>
       ) : (
         <span class="soft">

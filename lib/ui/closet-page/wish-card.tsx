@@ -2,7 +2,7 @@ import type { Wish } from "../../closet/piece.ts";
 import type { ExplainedVerdict } from "../../link/messages.ts";
 import { Button } from "../button.tsx";
 import { Cloth } from "../cloth.tsx";
-import { namesText, withNames } from "../named-swatches.ts";
+import { namedSwatches, namesText } from "../named-swatches.ts";
 import { priceText } from "../price-text.ts";
 import { WishVerdict } from "./wish-verdict.tsx";
 
@@ -17,7 +17,7 @@ export interface WishCardProps {
 
 /** One saved product: picture, price, store, colours, and what it would do for the closet. */
 export function WishCard({ wish, explained, waiting, onOwn, onRemove }: WishCardProps) {
-  const named = withNames(wish.palette.swatches, explained?.names ?? []);
+  const named = namedSwatches(wish.palette.swatches);
   return (
     <li class={named.length > 0 ? "wish-card" : "wish-card wish-bare"}>
       {named.length > 0 && (

@@ -4,17 +4,20 @@ import type { PieceFit } from "../../fit/verdict.ts";
 import type { ExplainedVerdict, NamedSwatch } from "../../link/messages.ts";
 import { Button } from "../button.tsx";
 import { Dial } from "../dial.tsx";
-import { RELATION_WORDS } from "../words.ts";
+import { LOOK_ALIKE, RELATION_WORDS } from "../words.ts";
 import { PieceLine } from "./piece-line.tsx";
 
 /** Pieces shown of one relation before "Show all". */
 const FIRST = 4;
 
 /** The other names within the uncertainty of an edge, said as unsurely as they are. */
-const hedge = (alternatives: readonly Relation[]): string | undefined =>
-  alternatives.length > 0
-    ? `perhaps ${alternatives.map((name) => RELATION_WORDS[name]).join(" or ")}`
-    : undefined;
+const hedge = (alternatives: readonly Relation[]): string | null =>
+  alternatives.length > 0 ? `perhaps ${alternatives.map((name) => RELATION_WORDS[name]).join(" or ")}` : null;
+
+/** What to know of one piece beside its relation. */
+const noteOn = ({ alternatives, lookAlike }: PieceFit): string | undefined =>
+  [hedge(alternatives), lookAlike ? LOOK_ALIKE : null].filter((words) => words !== null).join("; ") ||
+  undefined;
 
 /** The owned pieces in one relation: cloth and names, and the dial between the two swatches that are meant. */
 export function FitRows({
@@ -40,7 +43,7 @@ export function FitRows({
                 key={fit.pieceId}
                 piece={piece}
                 dial={first && second && <Dial first={first.oklab} second={second.oklab} />}
-                note={hedge(fit.alternatives)}
+                note={noteOn(fit)}
               />
             )
           );

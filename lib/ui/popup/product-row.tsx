@@ -3,7 +3,7 @@ import { useId, useState } from "preact/hooks";
 import type { ExplainedVerdict, SummaryProduct } from "../../link/messages.ts";
 import { Button } from "../button.tsx";
 import { Cloth } from "../cloth.tsx";
-import { namesText, withNames } from "../named-swatches.ts";
+import { namedSwatches, namesText } from "../named-swatches.ts";
 import { priceText } from "../price-text.ts";
 import { glanceAt, groupFits } from "./group-fits.ts";
 import { ProductReasons } from "./product-reasons.tsx";
@@ -25,7 +25,7 @@ export function ProductRow({
   const [open, setOpen] = useState(false);
   const reasons = useId();
   const { candidate, brief, price } = product;
-  const swatches = withNames(candidate.palette.swatches, brief?.names ?? []);
+  const swatches = namedSwatches(candidate.palette.swatches);
   const groups = explained ? groupFits(explained.verdict.pieces).slice(0, GLANCES) : [];
   const glances = groups.map((group) => glanceAt(group, explained?.pieces ?? {}));
   const wished = explained?.wished ?? false;

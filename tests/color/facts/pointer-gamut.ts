@@ -1,0 +1,43 @@
+/**
+ * The strongest colour that real surfaces reach at each 10° of CIELAB hue: M. R. Pointer, "The gamut of real surface colours", Color
+ * Research and Application 5(3):145–155, 1980; the largest chroma of each hue in its table (steps of 5 in lightness) and the lightness it
+ * has there, in CIELAB under illuminant C, as carried by the colour-science data sets (BSD-3-Clause).
+ */
+export const FULLEST_SURFACES: readonly (readonly [hue: number, lightness: number, chroma: number])[] = [
+  [0, 45, 79],
+  [10, 45, 73],
+  [20, 45, 76],
+  [30, 45, 84],
+  [40, 45, 94],
+  [50, 55, 102],
+  [60, 65, 106],
+  [70, 70, 108],
+  [80, 75, 115],
+  [90, 85, 111],
+  [100, 90, 108],
+  [110, 80, 100],
+  [120, 80, 95],
+  [130, 75, 89],
+  [140, 70, 90],
+  [150, 55, 84],
+  [160, 55, 85],
+  [170, 55, 76],
+  [180, 55, 72],
+  [190, 50, 62],
+  [200, 45, 46],
+  [210, 55, 54],
+  [220, 55, 51],
+  [230, 55, 52],
+  [240, 50, 50],
+  [250, 45, 55],
+  [260, 50, 56],
+  [270, 40, 60],
+  [280, 40, 61],
+  [290, 35, 71],
+  [300, 30, 81],
+  [310, 30, 88],
+  [320, 40, 86],
+  [330, 35, 89],
+  [340, 40, 87],
+  [350, 50, 84],
+];
