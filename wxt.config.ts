@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { defineConfig } from "wxt";
 
 /** Preact's one assignment of markup, behind a property that no component here uses; no script may write markup. */
@@ -12,6 +14,21 @@ const withoutMarkup = {
     return { code: code.replace(MARKUP, "0"), map: null };
   },
 };
+
+/** The licences of all libraries whose code is shipped, which ask to go with it; the builder drops their comments. */
+function shippedLicences(): string {
+  const { dependencies } = JSON.parse(readFileSync("package.json", "utf8")) as {
+    dependencies: Record<string, string>;
+  };
+  return Object.keys(dependencies)
+    .map((name) => {
+      const folder = join("node_modules", name);
+      const file = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
+      if (file === undefined) throw new Error(`${name} has no licence file to ship.`);
+      return `${name}\n\n${readFileSync(join(folder, file), "utf8").trim()}\n`;
+    })
+    .join("\n\n");
+}
 
 /** Node builds with WXT; auto-imports are off so that a file names what it uses. */
 export default defineConfig({
@@ -32,6 +49,9 @@ export default defineConfig({
     // its whole storage module into the page script.
     "config:resolved": ({ config }) => {
       config.imports.presets = [];
+    },
+    "build:publicAssets": (_, files) => {
+      files.push({ relativeDest: "licences.txt", contents: shippedLicences() });
     },
   },
   manifest: ({ browser }) => ({

@@ -37,7 +37,10 @@ const FABRIC: Readonly<Partial<Record<ColorTerm, readonly string[]>>> = {
   turquoise: ["70a2a0", "33939f"],
 };
 
-/** Fabrics of the same table whose name goes before a term's; it is said of the colours that are nearest to them. */
+/**
+ * Fabrics of the same paper whose name goes before a basic term, said of the colours that are nearest to them. Those that the trade calls
+ * grey are yellowish, which it calls warm (common practice, no source).
+ */
 const FABRIC_WORDS: readonly (readonly [hex: string, word: string, term: ColorTerm])[] = [
   ["917386", "mauve", "purple"],
   ["837863", "warm", "grey"],

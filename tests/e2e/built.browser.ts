@@ -33,6 +33,14 @@ it("declares for Firefox that no data is collected", () => {
 /** Ceilings in bytes, gzip level 9: the page script's is the one promised; the others keep start-up quick. */
 const CEILINGS = { visit: 12 * 1024, background: 40 * 1024 } as const;
 
+it("ships the licence of every library in it", () => {
+  const text = readFileSync(join(CHROMIUM, "licences.txt"), "utf8");
+  const { dependencies } = JSON.parse(readFileSync("package.json", "utf8"));
+  for (const name of Object.keys(dependencies)) expect(text).toContain(`${name}\n`);
+  expect(text).toContain("Apache License");
+  expect(text.match(/Permission is hereby granted/g)?.length).toBeGreaterThanOrEqual(3);
+});
+
 describe("the size of what is shipped", () => {
   it.each(Object.entries(CEILINGS))("%s.js stays under %i bytes", (name, most) => {
     expect(gzipped(join(CHROMIUM, `${name}.js`))).toBeLessThanOrEqual(most);

@@ -31,8 +31,9 @@ writeFileSync(
   target,
   `/**
  * The 267 ISCC-NBS colour names with their centroids: K. L. Kelly, D. B. Judd, "Color: Universal Language and Dictionary of
- * Names", NBS Special Publication 440, 1976 (a work of the US government), as carried by npm color-name-lists 3.33.2
- * (MIT; list dedicated CC0 1.0). Written by tests/color/data/write-names.ts. Each row: rrggbb name.
+ * Names", NBS Special Publication 440, 1976 (a work of the US government), as list "nbsIscc", dedicated CC0 1.0, of npm
+ * color-name-lists 3.33.2 (https://github.com/meodai/color-name-lists; MIT, none of its code is used). British spelling.
+ * Written by tests/color/data/write-names.ts. Each row: rrggbb name.
  */
 export const ISCC_NAMES = "${rows}";
 `,
