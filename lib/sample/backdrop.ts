@@ -1,5 +1,5 @@
-import { GRID_PIXELS, type Picture } from "./picture.ts";
-import { at } from "./plane.ts";
+import { at, intAt } from "./plane.ts";
+import { type Raster, sketchPlane } from "./raster.ts";
 
 /** OKLab × 100. A backdrop this far from its smooth model on average is half trusted: cloth, wood, carpet. */
 const ROUGH = 2;
@@ -7,8 +7,7 @@ const ROUGH = 2;
 const HUE_WEIGHT = 1.5;
 /** 0–1. What is darker than the backdrop may be a shadow on it, so it differs by this much of its depth only. */
 const SHADOW_WEIGHT = 0.35;
-/** OKLab × 100. Barrier below which a pixel may join the model in full, and the weight of the others. */
-const NEAR = 8;
+/** Weight in the model of a pixel behind a barrier. */
 const FAR_WEIGHT = 0.02;
 /** OKLab × 100. Residual at which a pixel counts half in the second fit (Cauchy weights). */
 const OUTLIER = 6;
@@ -18,32 +17,33 @@ const RIDGE = 1;
 const TERMS = 7;
 const COLUMNS = TERMS + 3;
 
-const plane = () => new Float32Array(GRID_PIXELS);
 /** Plain distance of each pixel from the smooth backdrop, OKLab × 100. */
-export const plainDifference = plane();
-const weight = plane();
+export const plainDifference = sketchPlane();
+const weight = sketchPlane();
 const matrix = new Float64Array(TERMS * COLUMNS);
 const term = new Float64Array(TERMS);
 
 /**
  * Fits a smooth surface to the pixels that are probably backdrop (least squares, refitted once with the
- * weights of a robust estimate) and writes into `difference` how far each pixel is from it.
+ * weights of a robust estimate) and writes into `difference` how far each pixel is from it. Pixels behind a
+ * barrier of `near` (OKLab × 100) or more hardly count.
  * @returns noise: mean distance of the backdrop from its model, OKLab × 100; trust: 0–1, high where it is smooth.
  */
 export function fitBackdrop(
-  picture: Picture,
+  sketch: Raster,
   cloth: Float32Array,
   barrier: Float32Array,
   difference: Float32Array,
+  near: number,
 ): { noise: number; trust: number } {
-  for (let i = 0; i < picture.count; i++) {
+  for (let i = 0; i < sketch.count; i++) {
     const open = (1 - at(cloth, i)) * (1 - at(cloth, i));
-    weight[i] = picture.solid[i] ? open * open * (at(barrier, i) < NEAR ? 1 : FAR_WEIGHT) : 0;
+    weight[i] = intAt(sketch.bin, i) ? open * open * (at(barrier, i) < near ? 1 : FAR_WEIGHT) : 0;
   }
-  solve(picture);
-  measure(picture, difference, 2);
-  solve(picture);
-  const noise = measure(picture, difference, 1);
+  solve(sketch);
+  measure(sketch, difference, 2);
+  solve(sketch);
+  const noise = measure(sketch, difference, 1);
   return { noise, trust: 1 / (1 + (noise / ROUGH) ** 2) };
 }
 
@@ -58,7 +58,7 @@ function setTerms(u: number, v: number): void {
 }
 
 /** Normal equations over every second pixel, solved by Gauss-Jordan elimination. */
-function solve({ width, height, lightness, a, b }: Picture): void {
+function solve({ width, height, lightness, a, b }: Raster): void {
   matrix.fill(0);
   for (let y = 0; y < height; y += 2) {
     for (let x = 0; x < width; x += 2) {
@@ -114,7 +114,7 @@ function onRow(row: Float64Array, u: number): number {
  * pixels down that `solve` looks at.
  */
 function measure(
-  { width, height, lightness, a, b, solid }: Picture,
+  { width, height, lightness, a, b, bin }: Raster,
   difference: Float32Array,
   step: 1 | 2,
 ): number {
@@ -126,7 +126,7 @@ function measure(
     rowOf(TERMS + 1, v, rowA);
     rowOf(TERMS + 2, v, rowB);
     for (let x = 0, i = y * width; x < width; x += step, i += step) {
-      if (!solid[i]) {
+      if (intAt(bin, i) === 0) {
         difference[i] = 0;
         continue;
       }

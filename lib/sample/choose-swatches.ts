@@ -1,11 +1,13 @@
 import type { ColorTerm } from "../words/color-term.ts";
 import type { Slot } from "../words/slot.ts";
 import type { Standing } from "./confidence-of.ts";
+import { findParts } from "./find-parts.ts";
 import { type Shade, shadeOf } from "./find-shades.ts";
-import { largestParts } from "./largest-parts.ts";
-import type { Picture } from "./picture.ts";
-import { at, intAt } from "./plane.ts";
-import { isAmong, spanOf } from "./span.ts";
+import { meanGround } from "./ground.ts";
+import { isBlend } from "./is-blend.ts";
+import type { Raster } from "./raster.ts";
+import { CONTACT, contactOf, type Region, readRegions, shareOwn } from "./shade-regions.ts";
+import { leavingRows } from "./slot-place.ts";
 import { bestFit } from "./term-region.ts";
 
 /** 0–1. What a colour keeps when its pixels hardly look like cloth, and the sureness that counts as certain. */
@@ -15,23 +17,24 @@ const SURE = 0.6;
 const UNNAMED = 0.1;
 /** Power of the share of a colour's largest connected part: cloth hangs together, skin shows in several places. */
 const WHOLENESS = 0.6;
+/**
+ * 0–1. What a colour keeps that leaves the picture: where the slot's wearer does, or anywhere without a person. On labelled
+ * pictures of people, real and generated, 10 of 73 of a garment's own colours left it there and 35 of 107 others: a ratio
+ * of chances of 0.33, taken a little softer (own measurement).
+ */
+const LEAVES = 0.4;
 /** A strong colour gains this much over a neutral one where no person is seen: soles, shadows and props are neutral. */
 const STRONG = 1;
 /** OKLab × 100. Chroma that counts as strong. */
 const STRONG_CHROMA = 10;
 /** Smallest share of the cloth that becomes a swatch. */
 const SMALLEST_SHARE = 0.05;
-/** 0–1. Of a colour's pixels so many must weigh as cloth, or it is the backdrop seen through. */
-const OWN = 0.5;
-/** 0–1. Of a further colour so much must lie among the first one's pixels: else it is skin or another garment. */
-const AMONG = 0.5;
-/** Pieces that are photographed alone, so that all that is not backdrop belongs to them. */
+/** 0–1. Mean weight of a further colour's pixels below which it is the backdrop seen through. */
+const OWN = 0.6;
+/** Pieces that are photographed alone, so that all that is not backdrop and stays in the picture belongs to them. */
 const ALONE: readonly Slot[] = ["shoes", "bag", "accessory", "jewellery", "headwear", "legwear"];
-/** 0–1. A colour between two others is their blend unless this part of it lies inside itself. */
-const CORE = 0.15;
-/** Where on the way from one colour to the other a blend lies, and how far off it (OKLab × 100). */
-const BLEND_END = 0.15;
-const BLEND_OFF = 6;
+/** 0–1. A colour between two others, or one and the ground, is their blend unless this part of it lies inside itself. */
+const CORE = 0.1;
 /** A palette has at most so many swatches. */
 const MOST_SWATCHES = 6;
 
@@ -42,98 +45,71 @@ export interface Scene {
   readonly terms: readonly ColorTerm[];
 }
 
+/** A colour of the piece, OKLab × 100, with its mass. */
 export interface Chosen {
-  /** The piece's colours, the statement colour first, then by mass. */
-  readonly shades: readonly Shade[];
-  readonly standing: Standing;
+  readonly l: number;
+  readonly a: number;
+  readonly b: number;
+  readonly mass: number;
 }
 
-/** Which colours are the piece: the statement colour by mass, place and words, then those that lie among it. */
+/** Which colours are the piece, the statement colour first, then by mass; and what speaks for the first. */
 export function chooseSwatches(
-  picture: Picture,
+  sketch: Raster,
   cloth: Float32Array,
   shades: readonly Shade[],
-  { figure, slot, terms }: Scene,
-): Chosen | null {
-  const total = shades.reduce((sum, shade) => sum + shade.mass, 0);
-  const fitOf = (shade: Shade): number => bestFit(terms, shade.l / 100, shade.a / 100, shade.b / 100);
-  const parts = largestParts(picture, shadeOf, cloth, shades.length);
-  const wholeness = (shade: Shade): number => (parts[shades.indexOf(shade)] ?? 0) / shade.mass;
-  const standing = (shade: Shade): number => {
-    const whole = figure ? wholeness(shade) ** WHOLENESS : 1;
-    const sureness = UNSURE + (1 - UNSURE) * Math.min(1, shade.sure / shade.mass / SURE);
-    const strong = figure ? 1 : 1 + STRONG * Math.min(1, Math.hypot(shade.a, shade.b) / STRONG_CHROMA);
-    return (
-      shade.placed * whole * strong * sureness * (terms.length ? UNNAMED + (1 - UNNAMED) * fitOf(shade) : 1)
-    );
-  };
-  const ranked = [...shades].sort((p, q) => standing(q) - standing(p));
-  const lead = ranked[0];
+  scene: Scene,
+): { readonly colors: readonly Chosen[]; readonly standing: Standing } | null {
+  const { figure, slot, terms } = scene;
+  findParts(sketch, shadeOf, cloth);
+  const regions = readRegions(sketch, shades.length);
+  const ranks = rankShades(sketch, shades, regions, scene);
+  const [lead, second] = [...shades].sort((p, q) => rankOf(ranks, q) - rankOf(ranks, p));
   if (!lead) return null;
-  const among = shareAmong(picture, cloth, shades.indexOf(lead), shades.length);
-  const alone = slot !== null && ALONE.includes(slot);
-  const rest = ranked.slice(1).filter((shade) => {
-    const inside = alone || (among[shades.indexOf(shade)] ?? 0) / shade.mass > AMONG;
-    return inside && shade.mass > SMALLEST_SHARE * total && shade.mass > OWN * shade.area;
-  });
-  rest.sort((p, q) => q.mass - p.mass);
-  const core = coreOf(picture, shades.length);
-  const pure = [lead, ...rest].filter((shade, _, all) => {
-    const inner = (core[shades.indexOf(shade)] ?? 0) / shade.area;
-    return shade === lead || inner > CORE || !isBetween(shade, all);
-  });
-  const second = ranked[1];
+  const total = shades.reduce((sum, shade) => sum + shade.mass, 0);
+  const ownShare = shareOwn(sketch, cloth, lead.index, !figure || (slot !== null && ALONE.includes(slot)));
+  const further = shades
+    .filter((shade) => shade !== lead && shade.sure > OWN * shade.mass)
+    .map((shade) => ({ ...shade, mass: shade.mass * ownShare(shade.index) }))
+    .filter(({ mass }) => mass > SMALLEST_SHARE * total)
+    .sort((p, q) => q.mass - p.mass);
+  const ground = meanGround(sketch);
+  const ends = [lead, ...further, ...(ground ? [{ ...ground, mass: Number.POSITIVE_INFINITY }] : [])];
+  const pure = further.filter((shade) => (regions[shade.index]?.core ?? 0) > CORE || !isBlend(shade, ends));
   return {
-    shades: pure.slice(0, MOST_SWATCHES),
+    // The statement colour is read where it is densest, since folds must not pull it; a further one is small and mixed.
+    colors: [lead, ...pure.map(({ mean, mass }) => ({ ...mean, mass }))].slice(0, MOST_SWATCHES),
     standing: {
-      rival: second ? standing(second) / standing(lead) : 0,
+      rival: second ? rankOf(ranks, second) / rankOf(ranks, lead) : 0,
       close: Math.min(1, lead.peak / lead.mass),
       sure: lead.sure / lead.mass,
-      whole: wholeness(lead),
+      whole: regions[lead.index]?.whole ?? 0,
       part: figure && !slot ? lead.mass / total : 1,
-      said: terms.length ? fitOf(lead) : null,
+      said: terms.length ? fitOf(lead, terms) : null,
     },
   };
 }
 
-/** Whether a colour lies between two others that hold more: the blend along their edges. */
-function isBetween(shade: Shade, all: readonly Shade[]): boolean {
-  const more = all.filter(({ mass }) => mass > shade.mass);
-  return more.some((p) =>
-    more.some((q) => {
-      const l = q.l - p.l;
-      const a = q.a - p.a;
-      const b = q.b - p.b;
-      const along =
-        ((shade.l - p.l) * l + (shade.a - p.a) * a + (shade.b - p.b) * b) / (l * l + a * a + b * b || 1);
-      if (along < BLEND_END || along > 1 - BLEND_END) return false;
-      const off = Math.hypot(p.l + along * l - shade.l, p.a + along * a - shade.a, p.b + along * b - shade.b);
-      return off < BLEND_OFF;
-    }),
-  );
-}
+const rankOf = (ranks: readonly number[], { index }: Shade): number => ranks[index] ?? 0;
 
-/** Pixels of each shade whose four neighbours are of the same shade. */
-function coreOf({ width, count }: Picture, shades: number): number[] {
-  const core: number[] = new Array(shades).fill(0);
-  for (let i = width; i < count - width; i++) {
-    const shade = intAt(shadeOf, i);
-    if (shade < 0 || intAt(shadeOf, i - 1) !== shade || intAt(shadeOf, i + 1) !== shade) continue;
-    if (intAt(shadeOf, i - width) !== shade || intAt(shadeOf, i + width) !== shade) continue;
-    core[shade] = (core[shade] ?? 0) + 1;
-  }
-  return core;
-}
+const fitOf = ({ l, a, b }: Shade, terms: readonly ColorTerm[]): number =>
+  bestFit(terms, l / 100, a / 100, b / 100);
 
-/** Mass of each shade between pixels of the lead, both across and down. */
-function shareAmong(picture: Picture, cloth: Float32Array, lead: number, count: number): number[] {
-  const span = spanOf(picture, (i) => intAt(shadeOf, i) === lead && at(cloth, i) > 0.5);
-  const sums: number[] = new Array(count).fill(0);
-  for (let y = 0, i = 0; y < picture.height; y++) {
-    for (let x = 0; x < picture.width; x++, i++) {
-      const shade = intAt(shadeOf, i);
-      if (shade >= 0 && isAmong(span, x, y)) sums[shade] = (sums[shade] ?? 0) + at(cloth, i);
-    }
-  }
-  return sums;
+/** How much speaks for each shade being the statement colour: mass by place, sureness, connectedness, border, words. */
+function rankShades(
+  sketch: Raster,
+  shades: readonly Shade[],
+  regions: readonly Region[],
+  { figure, slot, terms }: Scene,
+): number[] {
+  const [top, bottom] = figure ? leavingRows(slot, sketch.height) : [0, sketch.height];
+  const contact = figure && !slot ? [] : contactOf(sketch, shades.length, top, bottom);
+  return shades.map((shade) => {
+    const whole = figure ? (regions[shade.index]?.whole ?? 0) ** WHOLENESS : 1;
+    const leaves = (contact[shade.index] ?? 0) > CONTACT ? LEAVES : 1;
+    const sureness = UNSURE + (1 - UNSURE) * Math.min(1, shade.sure / shade.mass / SURE);
+    const strong = figure ? 1 : 1 + STRONG * Math.min(1, Math.hypot(shade.a, shade.b) / STRONG_CHROMA);
+    const named = terms.length ? UNNAMED + (1 - UNNAMED) * fitOf(shade, terms) : 1;
+    return shade.placed * whole * leaves * strong * sureness * named;
+  });
 }

@@ -1,77 +1,76 @@
-import { GRID_PIXELS, type Picture } from "./picture.ts";
 import { at, intAt } from "./plane.ts";
+import { GRID_PIXELS } from "./raster.ts";
 
 /** OKLab × 100. Side of a histogram bin: about the noise of a compressed photo; 2–6 measured alike. */
 export const BIN_SIDE = 4;
-/** Bins along L, a and b. L needs 0–100, a and b −32…32, with an empty bin at each end. */
+const PER_BIN = 1 / BIN_SIDE;
+/** Cells along L, a and b. L needs 0–100, a and b −32…32, with an empty cell at each end. */
 const ACROSS = 24;
 const HALF = ACROSS / 2;
 const LEVELS = 30;
-/** Number of bins. */
-export const BIN_COUNT = LEVELS * ACROSS * ACROSS;
-/** Step to the next bin along each axis. */
-const STEP_A = ACROSS;
-const STEP_L = ACROSS * ACROSS;
+const CELLS = LEVELS * ACROSS * ACROSS;
+/** Steps to the neighbouring cells along each axis. */
+const STEPS = [1, -1, ACROSS, -ACROSS, ACROSS * ACROSS, -ACROSS * ACROSS];
+/** What a bin keeps of itself when it is smoothed; the rest comes from its neighbours alike. */
+const KEPT = 0.4;
+const FROM_EACH = (1 - KEPT) / STEPS.length;
 
-/** Bin of each pixel, −1 where it is transparent. */
-export const binOf = new Int32Array(GRID_PIXELS);
-/** The bins in use; only the first `bins.used` entries count. */
-export const bins = { used: 0, list: new Int32Array(GRID_PIXELS) };
-const seen = new Uint8Array(BIN_COUNT);
-const scratch = new Float32Array(BIN_COUNT);
+/** The cells that a picture uses are numbered from 1 on: its bins. 0 is no bin; its entry in a histogram stays 0. */
+export const bins = { used: 0 };
+const binOfCell = new Int32Array(CELLS);
+const cellOfBin = new Int32Array(GRID_PIXELS + 1);
+/** Bins beside each bin, one list after the other. */
+const beside = new Int32Array(STEPS.length * (GRID_PIXELS + 1));
+const scratch = new Float32Array(GRID_PIXELS + 1);
 
-/** A histogram over colour; all zero outside the bins in use. */
+/** A value for each bin. */
 export function histogram(): Float32Array {
-  return new Float32Array(BIN_COUNT);
+  return new Float32Array(GRID_PIXELS + 1);
 }
 
-/** Sorts the pixels into bins. `histograms` are cleared of the previous picture. */
-export function fillBins(picture: Picture, histograms: readonly Float32Array[]): void {
-  for (let q = 0; q < bins.used; q++) {
-    const k = intAt(bins.list, q);
-    seen[k] = 0;
-    for (const h of histograms) h[k] = 0;
-  }
+/** Forgets the bins of the picture before. */
+export function clearBins(): void {
+  for (let k = 1; k <= bins.used; k++) binOfCell[intAt(cellOfBin, k)] = 0;
   bins.used = 0;
-  for (let i = 0; i < picture.count; i++) {
-    if (!picture.solid[i]) {
-      binOf[i] = -1;
-      continue;
-    }
-    const l = Math.round(at(picture.lightness, i) / BIN_SIDE) + 1;
-    const a = Math.round(at(picture.a, i) / BIN_SIDE) + HALF;
-    const b = Math.round(at(picture.b, i) / BIN_SIDE) + HALF;
-    const k = l * STEP_L + a * STEP_A + b;
-    binOf[i] = k;
-    if (!seen[k]) {
-      seen[k] = 1;
-      bins.list[bins.used++] = k;
-    }
+}
+
+/** The bin of a colour (OKLab × 100 of an sRGB colour), a new one where none has it yet. */
+export function binOf(l: number, a: number, b: number): number {
+  // All three are positive here, so that cutting off decimals rounds.
+  const level = (l * PER_BIN + 1.5) | 0;
+  const hue = (a * PER_BIN + HALF + 0.5) | 0;
+  const cell = (level * ACROSS + hue) * ACROSS + ((b * PER_BIN + HALF + 0.5) | 0);
+  const known = intAt(binOfCell, cell);
+  if (known) return known;
+  const k = ++bins.used;
+  binOfCell[cell] = k;
+  cellOfBin[k] = cell;
+  return k;
+}
+
+/** Finds which bins lie beside each other, once all pixels have theirs. */
+export function linkBins(): void {
+  for (let k = 1, n = 0; k <= bins.used; k++) {
+    const cell = intAt(cellOfBin, k);
+    for (const step of STEPS) beside[n++] = intAt(binOfCell, cell + step);
   }
 }
 
-/** Spreads each bin over its six neighbours in use, `times` times: noise and soft light, in place. */
+/** Spreads each bin over its neighbours, `times` times: noise and soft light, in place. */
 export function smooth(h: Float32Array, times: number): void {
   for (let time = 0; time < times; time++) {
-    for (let q = 0; q < bins.used; q++) {
-      const k = intAt(bins.list, q);
-      const around =
-        at(h, k + 1) +
-        at(h, k - 1) +
-        at(h, k + STEP_A) +
-        at(h, k - STEP_A) +
-        at(h, k + STEP_L) +
-        at(h, k - STEP_L);
-      scratch[k] = 0.4 * at(h, k) + 0.1 * around;
+    for (let k = 1, n = 0; k <= bins.used; k++, n += STEPS.length) {
+      let around = 0;
+      for (let m = n; m < n + STEPS.length; m++) around += at(h, intAt(beside, m));
+      scratch[k] = KEPT * at(h, k) + FROM_EACH * around;
     }
-    for (let q = 0; q < bins.used; q++) {
-      const k = intAt(bins.list, q);
-      h[k] = at(scratch, k);
-    }
+    for (let k = 1; k <= bins.used; k++) h[k] = at(scratch, k);
   }
 }
 
 /** Middle of a bin in OKLab × 100. */
-export const lightnessOf = (k: number): number => (Math.floor(k / STEP_L) - 1) * BIN_SIDE;
-export const aOf = (k: number): number => ((Math.floor(k / STEP_A) % ACROSS) - HALF) * BIN_SIDE;
-export const bOf = (k: number): number => ((k % ACROSS) - HALF) * BIN_SIDE;
+export const lightnessOf = (k: number): number =>
+  (Math.floor(intAt(cellOfBin, k) / (ACROSS * ACROSS)) - 1) * BIN_SIDE;
+export const aOf = (k: number): number =>
+  ((Math.floor(intAt(cellOfBin, k) / ACROSS) % ACROSS) - HALF) * BIN_SIDE;
+export const bOf = (k: number): number => ((intAt(cellOfBin, k) % ACROSS) - HALF) * BIN_SIDE;

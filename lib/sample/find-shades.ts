@@ -1,208 +1,142 @@
-import { BIN_COUNT, binOf, bins, histogram, smooth } from "./color-bins.ts";
-import { GRID_PIXELS, type Picture } from "./picture.ts";
+import { apart, type Color, gatherColors, mass, massive, placed, sure } from "./color-mass.ts";
+import { findModes, type Mode } from "./find-modes.ts";
 import { at, intAt } from "./plane.ts";
+import { GRID_PIXELS, type Picture, SKETCH_PIXELS } from "./raster.ts";
 
-/** OKLab × 100. Window of the mean shift: narrow, so that folds and edges do not pull the colour. */
-const WINDOW = 6;
-/** Steps of the mean shift; it stands still before. */
-const SHIFTS = 4;
-/** OKLab × 100. A mode takes its surroundings this far with it, so that the next one is another colour. */
-const REACH = 8;
-/** Weight of lightness against hue when colours are assigned: cloth varies in light more than in hue. */
-const LIGHT_WEIGHT = 1;
-/** Modes looked for, and the smallest share of the cloth that starts one. */
-const MOST_MODES = 10;
-const SMALLEST = 0.02;
-/** Two modes are shades of one cloth when nearer than this (OKLab × 100, lightness and hue weighed as below)… */
+/**
+ * Two modes are shades of one cloth when nearer than this (OKLab × 100), lightness weighed less than hue. Hue is compared
+ * as if both were lit alike: in OKLab a change of light scales L, a and b by one factor, since it scales cone responses
+ * and OKLab is their cube root.
+ */
 const SHADE_REACH = 14;
 const SHADE_LIGHT = 0.8;
-const SHADE_HUE = 1.5;
+const SHADE_HUE = 2;
 /** …and the colours between them are this dense compared with the smaller one, within the radius; or nearer still. */
-const VALLEY = 0.6;
+const VALLEY = 0.65;
 const VALLEY_RADIUS = 4;
 const SAME = 5;
 
-/** One colour of the picture with its pixels. */
-export interface Shade {
-  /** OKLab × 100. */
-  l: number;
-  a: number;
-  b: number;
-  /** Height of the mode. */
-  peak: number;
-  /** Pixels weighed as cloth; the same with each weight squared; weighed also by place; all of them. */
+/** One colour of the picture with its pixels, OKLab × 100 at its highest mode. */
+export interface Shade extends Color {
+  /** Place among the shades, and in `shadeOf`. */
+  readonly index: number;
+  /** Mean colour of the modes that were joined into it. */
+  mean: Color;
+  /** Height of its mode. */
+  readonly peak: number;
+  /** Pixels weighed as cloth; the same with each weight squared; weighed also by place. */
   mass: number;
   sure: number;
   placed: number;
-  area: number;
 }
 
-/** Shade of each pixel: an index into the shades, −1 where transparent. */
-export const shadeOf = new Int32Array(GRID_PIXELS);
+/** Shade of each pixel of the sketch: an index into the shades, −1 where its colour is none of the cloth's. */
+export const shadeOf = new Int32Array(SKETCH_PIXELS);
 
-const mass = histogram();
-const sure = histogram();
-const placed = histogram();
-const area = histogram();
-const height = histogram();
-const meanL = histogram();
-const meanA = histogram();
-const meanB = histogram();
-const free = new Uint8Array(BIN_COUNT);
-const owner = new Int32Array(BIN_COUNT);
-export const shadeHistograms = [mass, sure, placed, area, height, meanL, meanA, meanB];
+/** Mode, then shade, that each bin goes to. */
+const owner = new Int32Array(GRID_PIXELS + 1);
 
 /**
- * The colours of the cloth: modes of the weighed colour density (mean shift: K. Fukunaga and L. Hostetler, 1975)
- * taken from the highest down, every bin with its nearest mode, modes without a valley between them joined.
+ * The colours of the cloth: modes of their density, every colour with its nearest mode, modes without a valley between
+ * them joined.
+ * @param cloth weight of each pixel, 0–1. @param place weight of each pixel of the sketch when colours compete.
  */
-export function findShades(picture: Picture, cloth: Float32Array, placeWeight: Float32Array): Shade[] {
-  const total = gather(picture, cloth, placeWeight);
-  const modes: Shade[] = [];
-  while (modes.length < MOST_MODES) {
-    const mode = highest();
-    if (!mode || (modes.length && mode.peak < SMALLEST * total)) break;
-    modes.push(mode);
+export function findShades(picture: Picture, cloth: Float32Array, place: Float32Array): Shade[] {
+  const modes = findModes(gatherColors(picture, cloth, place));
+  const masses = modes.map(() => 0);
+  owner.fill(-1);
+  for (let q = 0; q < massive.used; q++) {
+    const k = intAt(massive.list, q);
+    const nearest = nearestOf(modes, k);
+    owner[k] = nearest;
+    masses[nearest] = (masses[nearest] ?? 0) + at(mass, k);
   }
-  for (let q = 0; q < bins.used; q++) {
-    const k = intAt(bins.list, q);
-    let best = 0;
-    modes.forEach((mode, m) => {
-      const held = modes[best];
-      if (held && apart(k, mode, LIGHT_WEIGHT) < apart(k, held, LIGHT_WEIGHT)) best = m;
-    });
-    owner[k] = best;
-    const mode = modes[best];
-    if (!mode) continue;
-    mode.mass += at(mass, k);
-    mode.sure += at(sure, k);
-    mode.placed += at(placed, k);
-    if (apart(k, mode, 1) < REACH * REACH) mode.area += at(area, k);
+  const { shades, shadeOfMode } = joinModes(modes, masses);
+  for (let q = 0; q < massive.used; q++) {
+    const k = intAt(massive.list, q);
+    owner[k] = shadeOfMode[intAt(owner, k)] ?? 0;
+    const shade = shades[intAt(owner, k)];
+    if (!shade) continue;
+    shade.mass += at(mass, k);
+    shade.sure += at(sure, k);
+    shade.placed += at(placed, k);
   }
-  return join(picture, modes);
+  const { count, bin } = picture.sketch;
+  for (let s = 0; s < count; s++) shadeOf[s] = intAt(owner, intAt(bin, s));
+  return shades;
 }
 
-function gather(picture: Picture, cloth: Float32Array, placeWeight: Float32Array): number {
-  let total = 0;
-  for (let i = 0; i < picture.count; i++) {
-    const k = intAt(binOf, i);
-    if (k < 0) continue;
-    const w = at(cloth, i) + 1e-9;
-    total += w;
-    mass[k] = at(mass, k) + w;
-    sure[k] = at(sure, k) + w * w;
-    placed[k] = at(placed, k) + w * at(placeWeight, i);
-    area[k] = at(area, k) + 1;
-    meanL[k] = at(meanL, k) + w * at(picture.lightness, i);
-    meanA[k] = at(meanA, k) + w * at(picture.a, i);
-    meanB[k] = at(meanB, k) + w * at(picture.b, i);
+function nearestOf(modes: readonly Mode[], k: number): number {
+  let best = 0;
+  let nearest = Number.POSITIVE_INFINITY;
+  for (let m = 0; m < modes.length; m++) {
+    const distance = apart(k, modes[m] as Mode);
+    if (distance >= nearest) continue;
+    nearest = distance;
+    best = m;
   }
-  for (let q = 0; q < bins.used; q++) {
-    const k = intAt(bins.list, q);
-    const w = at(mass, k);
-    meanL[k] = at(meanL, k) / w;
-    meanA[k] = at(meanA, k) / w;
-    meanB[k] = at(meanB, k) / w;
-    height[k] = w;
-    free[k] = 1;
-  }
-  smooth(height, 1);
-  return total;
+  return best;
 }
 
-/** Squared distance of a bin's mean from a colour. */
-function apart(k: number, color: { l: number; a: number; b: number }, lightWeight: number): number {
-  const l = (at(meanL, k) - color.l) * lightWeight;
-  const a = at(meanA, k) - color.a;
-  const b = at(meanB, k) - color.b;
-  return l * l + a * a + b * b;
-}
-
-function highest(): Shade | null {
-  let top = -1;
-  for (let q = 0; q < bins.used; q++) {
-    const k = intAt(bins.list, q);
-    if (free[k] && (top < 0 || at(height, k) > at(height, top))) top = k;
-  }
-  if (top < 0) return null;
-  const mode = {
-    l: at(meanL, top),
-    a: at(meanA, top),
-    b: at(meanB, top),
-    peak: 0,
-    mass: 0,
-    sure: 0,
-    placed: 0,
-    area: 0,
-  };
-  for (let shift = 0; shift < SHIFTS; shift++) {
-    let sum = 0;
-    let l = 0;
-    let a = 0;
-    let b = 0;
-    for (let q = 0; q < bins.used; q++) {
-      const k = intAt(bins.list, q);
-      const near = free[k] ? 1 - apart(k, mode, 1) / (WINDOW * WINDOW) : 0;
-      if (near <= 0) continue;
-      const w = near * at(mass, k);
-      sum += w;
-      l += w * at(meanL, k);
-      a += w * at(meanA, k);
-      b += w * at(meanB, k);
+/** Joins the modes that are shades of one cloth to the higher one. */
+function joinModes(modes: readonly Mode[], masses: readonly number[]) {
+  const shades: Shade[] = [];
+  const held: number[] = [];
+  const shadeOfMode: number[] = [];
+  const order = modes.map((_, m) => m).sort((p, q) => (modes[q] as Mode).peak - (modes[p] as Mode).peak);
+  for (const m of order) {
+    const mode = modes[m] as Mode;
+    const own = masses[m] ?? 0;
+    const into = nearestShade(shades, mode);
+    if (into) {
+      const all = (held[into.index] ?? 0) + own;
+      into.mean = between(into.mean, mode, own / (all || 1));
+      held[into.index] = all;
+      shadeOfMode[m] = into.index;
+    } else {
+      shadeOfMode[m] = shades.length;
+      held.push(own);
+      shades.push({ ...mode, index: shades.length, mean: mode, mass: 0, sure: 0, placed: 0 });
     }
-    if (!sum) break;
-    mode.l = l / sum;
-    mode.a = a / sum;
-    mode.b = b / sum;
-    mode.peak = sum;
   }
-  for (let q = 0; q < bins.used; q++) {
-    const k = intAt(bins.list, q);
-    if (k === top || apart(k, mode, LIGHT_WEIGHT) < REACH * REACH) free[k] = 0;
-  }
-  return mode;
+  return { shades, shadeOfMode };
 }
+
+function nearestShade(shades: readonly Shade[], mode: Mode): Shade | null {
+  let into: Shade | null = null;
+  let nearest = SHADE_REACH;
+  for (const shade of shades) {
+    const distance = shadeDistance(shade, mode);
+    if (distance >= nearest) continue;
+    if (distance >= SAME && density(between(shade, mode, 0.5)) < VALLEY * density(mode)) continue;
+    nearest = distance;
+    into = shade;
+  }
+  return into;
+}
+
+/** Distance of two colours as shades of one cloth: their hues are compared in the light of the darker one. */
+function shadeDistance(p: Color, q: Color): number {
+  const dark = Math.min(p.l, q.l);
+  const dimP = dark / (p.l || 1);
+  const dimQ = dark / (q.l || 1);
+  const hue = Math.hypot(p.a * dimP - q.a * dimQ, p.b * dimP - q.b * dimQ);
+  return Math.hypot((p.l - q.l) * SHADE_LIGHT, hue * SHADE_HUE);
+}
+
+const between = (p: Color, q: Color, part: number): Color => ({
+  l: p.l + part * (q.l - p.l),
+  a: p.a + part * (q.a - p.a),
+  b: p.b + part * (q.b - p.b),
+});
 
 /** Weighed density of colours around a point. */
-function density(color: { l: number; a: number; b: number }): number {
+function density(color: Color): number {
   let sum = 0;
-  for (let q = 0; q < bins.used; q++) {
-    const k = intAt(bins.list, q);
-    sum += Math.max(0, 1 - apart(k, color, 1) / (VALLEY_RADIUS * VALLEY_RADIUS)) * at(mass, k);
+  for (let q = 0; q < massive.used; q++) {
+    const k = intAt(massive.list, q);
+    const near = 1 - apart(k, color) / (VALLEY_RADIUS * VALLEY_RADIUS);
+    if (near > 0) sum += near * at(mass, k);
   }
   return sum;
-}
-
-/** Joins the modes that are shades of one cloth to the higher one, and labels the pixels. */
-function join(picture: Picture, modes: Shade[]): Shade[] {
-  const kept: Shade[] = [];
-  const index = new Map<Shade, number>();
-  for (const mode of [...modes].sort((p, q) => q.peak - p.peak)) {
-    let into: Shade | null = null;
-    let nearest = SHADE_REACH;
-    for (const other of kept) {
-      const hue = Math.hypot(other.a - mode.a, other.b - mode.b) * SHADE_HUE;
-      const distance = Math.hypot((other.l - mode.l) * SHADE_LIGHT, hue);
-      if (distance >= nearest) continue;
-      const between = { l: (other.l + mode.l) / 2, a: (other.a + mode.a) / 2, b: (other.b + mode.b) / 2 };
-      if (distance >= SAME && density(between) < VALLEY * density(mode)) continue;
-      nearest = distance;
-      into = other;
-    }
-    if (into) {
-      into.mass += mode.mass;
-      into.sure += mode.sure;
-      into.placed += mode.placed;
-      into.area += mode.area;
-      index.set(mode, kept.indexOf(into));
-    } else {
-      index.set(mode, kept.push(mode) - 1);
-    }
-  }
-  const merged = modes.map((mode) => index.get(mode) ?? 0);
-  for (let i = 0; i < picture.count; i++) {
-    const k = intAt(binOf, i);
-    shadeOf[i] = k < 0 ? -1 : (merged[intAt(owner, k)] ?? 0);
-  }
-  return kept;
 }

@@ -10,3 +10,8 @@ export function at(plane: Float32Array, index: number): number {
 export function intAt(plane: Int32Array, index: number): number {
   return plane[index] as number;
 }
+
+/** The same for small whole numbers: flags. */
+export function byteAt(plane: Uint8Array, index: number): number {
+  return plane[index] as number;
+}

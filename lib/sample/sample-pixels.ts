@@ -1,14 +1,14 @@
 import { readColorTerms } from "../words/read-words.ts";
 import type { Slot } from "../words/slot.ts";
 import { chooseSwatches } from "./choose-swatches.ts";
-import { aOf, bOf, fillBins, lightnessOf } from "./color-bins.ts";
+import { aOf, bOf, lightnessOf } from "./color-bins.ts";
 import { confidenceOf } from "./confidence-of.ts";
-import { findShades, shadeHistograms } from "./find-shades.ts";
+import { findShades } from "./find-shades.ts";
 import type { Evidence, Palette } from "./palette.ts";
 import { readPicture } from "./picture.ts";
 import { isFigure, placeOfSlot } from "./slot-place.ts";
 import { bestFit } from "./term-region.ts";
-import { cloth, clothHistograms, weighCloth } from "./weigh-cloth.ts";
+import { cloth, pixelCloth, weighCloth } from "./weigh-cloth.ts";
 
 /** What the page says beside the picture. `text`: title and colour words, in any language. */
 export interface SampleHints {
@@ -24,8 +24,6 @@ const LEAST_CLOTH = 0.005;
 const SAID = 0.5;
 /** Log odds that a pixel gains when the page names its colour: one can be found by words, not invented. */
 const WORD_ODDS = 1.2;
-
-const histograms = [...clothHistograms, ...shadeHistograms];
 
 /**
  * The colours of the piece in a picture. Same pixels, same answer.
@@ -49,20 +47,20 @@ export function samplePixels(
   const picture = readPicture(data, width, height);
   if (picture.opaque < LEAST_CLOTH * picture.count) return unread("The picture is transparent.");
   const terms = readColorTerms(hints.text);
-  fillBins(picture, histograms);
   const wordOdds = (k: number): number =>
     WORD_ODDS * bestFit(terms, lightnessOf(k) / 100, aOf(k) / 100, bOf(k) / 100);
   weighCloth(picture, terms.length ? wordOdds : null);
-  const figure = isFigure(picture, cloth);
-  const shades = findShades(picture, cloth, placeOfSlot(picture, figure ? hints.slot : null));
-  const chosen = chooseSwatches(picture, cloth, shades, { figure, slot: hints.slot, terms });
-  const mass = chosen ? chosen.shades.reduce((sum, shade) => sum + shade.mass, 0) : 0;
+  const figure = isFigure(picture.sketch, cloth);
+  const place = placeOfSlot(picture.sketch, figure ? hints.slot : null);
+  const shades = findShades(picture, pixelCloth, place);
+  const chosen = chooseSwatches(picture.sketch, cloth, shades, { figure, slot: hints.slot, terms });
+  const mass = chosen ? chosen.colors.reduce((sum, color) => sum + color.mass, 0) : 0;
   if (!chosen || mass < LEAST_CLOTH * picture.count) return unread("Nothing stands out from the background.");
   const evidence: Evidence[] = ["pixels"];
   if ((chosen.standing.said ?? 0) > SAID) evidence.push("words");
   if (figure && hints.slot) evidence.push("slot");
   return {
-    swatches: chosen.shades.map(({ l, a, b, mass: own }) => ({
+    swatches: chosen.colors.map(({ l, a, b, mass: own }) => ({
       oklab: [l / 100, a / 100, b / 100],
       share: own / mass,
     })),

@@ -1,7 +1,6 @@
 import type { Slot } from "../words/slot.ts";
-import { GRID_PIXELS, GRID_SIDE, type Picture } from "./picture.ts";
 import { at } from "./plane.ts";
-import { spanOf } from "./span.ts";
+import { type Raster, SKETCH_SIDE, sketchPlane } from "./raster.ts";
 
 /** Half widths of the area in which the statement colour is weighed most, shares of the picture. */
 const MIDDLE_X = 0.22;
@@ -23,22 +22,32 @@ const WORN: Readonly<Record<Slot, readonly [height: number, around: number]>> = 
   accessory: [0.5, 0.5],
 };
 
-const across = new Float32Array(GRID_SIDE);
-const weights = new Float32Array(GRID_PIXELS);
+const across = new Float32Array(SKETCH_SIDE);
+const weights = sketchPlane();
 
 /** Share of the height. What reaches over so much may be a person: only then do skin and a slot's height matter. */
 const FIGURE = 0.75;
 
 /** Whether the cloth reaches over the picture as a person does. */
-export function isFigure(picture: Picture, cloth: Float32Array): boolean {
-  const { left } = spanOf(picture, (i) => at(cloth, i) > 0.5);
-  let rows = 0;
-  for (let y = 0; y < picture.height; y++) rows += (left[y] as number) < GRID_SIDE ? 1 : 0;
-  return rows > FIGURE * picture.height;
+export function isFigure({ width, height, count }: Raster, cloth: Float32Array): boolean {
+  let first = 0;
+  while (first < count && at(cloth, first) <= 0.5) first++;
+  let last = count - 1;
+  while (last > first && at(cloth, last) <= 0.5) last--;
+  return Math.floor(last / width) - Math.floor(first / width) >= FIGURE * height;
 }
 
-/** Weight of each pixel, 0–1, when colours compete to be the piece: the middle, and the height of the slot. */
-export function placeOfSlot({ width, height }: Picture, slot: Slot | null): Float32Array {
+/** Slots whose wearer goes on above them in a picture: head, torso or legs leave it at the top. */
+const WORN_BELOW: readonly Slot[] = ["top", "layer", "one-piece", "bottom", "legwear", "shoes"];
+
+/** Rows in which what touches the border is the slot's wearer rather than the piece: from the first up to the second. */
+export function leavingRows(slot: Slot | null, height: number): readonly [top: number, bottom: number] {
+  if (slot && WORN_BELOW.includes(slot)) return [0, 1];
+  return [slot === "headwear" ? 1 : 0, height];
+}
+
+/** Weight of each pixel of the sketch, 0–1, when colours compete to be the piece: the middle, and the height of the slot. */
+export function placeOfSlot({ width, height }: Raster, slot: Slot | null): Float32Array {
   const worn = slot && WORN[slot];
   for (let x = 0; x < width; x++) across[x] = Math.exp(-((((x + 0.5) / width - 0.5) / MIDDLE_X) ** 2) / 2);
   for (let y = 0, i = 0; y < height; y++) {

@@ -1,4 +1,5 @@
-import { GRID_SIDE, type Picture } from "./picture.ts";
+import { byteAt } from "./plane.ts";
+import { type Raster, SKETCH_SIDE } from "./raster.ts";
 
 /** First and last pixel of a set in each row and each column. */
 export interface Span {
@@ -8,19 +9,19 @@ export interface Span {
   readonly bottom: Int16Array;
 }
 
-const side = () => new Int16Array(GRID_SIDE);
+const side = () => new Int16Array(SKETCH_SIDE);
 const span: Span = { left: side(), right: side(), top: side(), bottom: side() };
 
-/** Span of the pixels that `has` picks; one at a time: the next call writes over it. */
-export function spanOf({ width, height }: Picture, has: (i: number) => boolean): Span {
+/** Span of the pixels that are set in `has`; one at a time: the next call writes over it. */
+export function spanOf({ width, height }: Pick<Raster, "width" | "height">, has: Uint8Array): Span {
   const { left, right, top, bottom } = span;
-  left.fill(GRID_SIDE);
-  top.fill(GRID_SIDE);
+  left.fill(SKETCH_SIDE);
+  top.fill(SKETCH_SIDE);
   right.fill(-1);
   bottom.fill(-1);
   for (let y = 0, i = 0; y < height; y++) {
     for (let x = 0; x < width; x++, i++) {
-      if (!has(i)) continue;
+      if (!byteAt(has, i)) continue;
       if (right[y] === -1) left[y] = x;
       right[y] = x;
       if (bottom[x] === -1) top[x] = y;

@@ -1,38 +1,24 @@
 import { fitBackdrop, plainDifference } from "./backdrop.ts";
 import { measureBarrier } from "./barrier.ts";
-import { binOf, bins, histogram, smooth } from "./color-bins.ts";
-import { GRID_PIXELS, type Picture } from "./picture.ts";
+import { colorOdds, forgetColors, learnColors, wordOdds } from "./color-odds.ts";
+import { clearOfGround, findGround, isEdge } from "./ground.ts";
+import { placeOdds } from "./place-odds.ts";
 import { at, intAt } from "./plane.ts";
+import { probabilityOf } from "./probability-of.ts";
+import { GRID_PIXELS, type Picture, type Raster, SKETCH_PIXELS, sketchPlane } from "./raster.ts";
+import { readBorder } from "./read-border.ts";
 import { isAmong, spanOf } from "./span.ts";
 
-/** Share of the side. Width of the frame that shows what the border of the picture is made of. */
-const FRAME = 0.04;
-/** Place of the cloth: half widths, as shares of the picture, of the area where it usually lies; and its edge. */
-const PLACE_X = 0.36;
-const PLACE_Y = 0.42;
-const PLACE_EDGE = 2.4;
-/** Probability of cloth at the outermost pixels; one minus it in the middle. */
-const PLACE_FLOOR = 0.03;
-/** OKLab × 100. Start cost of a border pixel whose colour is rare along the border: cloth that leaves the picture. */
-const RARE_COST = 14;
-/** 0–1. A border colour this common, relative to the commonest, is a free seed. */
-const COMMON = 0.5;
 /** OKLab × 100. Barrier at which cloth and backdrop are as likely: at least, per unit of border noise, at most. */
 const BARRIER_BASE = 2;
 const BARRIER_PER_NOISE = 4;
 const BARRIER_TOP = 7;
-/** Log odds per unit of barrier. */
+/** Log odds per unit of barrier above that. */
 const BARRIER_SLOPE = 0.35;
-/** Differences of a border pixel and its neighbour above this are edges, not noise. */
-const NOISE_CAP = 6;
-/** Log odds beyond which a pixel is cloth, or is not, without further reckoning: 1 in 3,000. */
-const CERTAIN = 8;
-/** Share of a histogram that is nothing. */
-const NOTHING = 1e-5;
+/** Log odds against cloth where there is no barrier at all, 1 in 20: whatever the noise. 2.5–3.5 measured alike. */
+const NO_BARRIER = 3;
 /** Rounds of colour refinement after the backdrop is modelled: more change nothing. */
 const ROUNDS = 2;
-/** How often histograms are smoothed. */
-const SMOOTHING = 1;
 /** Distance from a smooth backdrop, in its noise (plus a floor, OKLab × 100), that tips the scale; limits in log odds. */
 const DIFFERENCE_AT = 2.5;
 const NOISE_FLOOR = 0.6;
@@ -46,141 +32,103 @@ const NAMED = 0.6;
 /** 0–1. Least weight where cloth lies on all four sides and no strong edge between: white cloth on a white backdrop. */
 const FILL = 0.6;
 
-const plane = () => new Float32Array(GRID_PIXELS);
-/** Probability that a pixel shows the cloth, 0–1; the result. */
-export const cloth = plane();
-const barrier = plane();
-const seed = plane();
-const place = plane();
-const placed = { width: 0, height: 0 };
-const difference = plane();
-const hole = new Uint8Array(GRID_PIXELS);
-const front = histogram();
-const back = histogram();
-/** Log odds that the words on the page add to each bin. */
-const said = histogram();
-/** Histograms that `fillBins` must clear. */
-export const clothHistograms = [front, back, said];
+/** Probability that a pixel of the sketch shows the cloth, 0–1. */
+export const cloth = sketchPlane();
+/** The same for the pixels of the picture, after `weighPixels`. */
+export const pixelCloth = new Float32Array(GRID_PIXELS);
+/** Log odds of a pixel of the sketch by all but its colour; limits of its weight. */
+const odds = sketchPlane();
+const most = sketchPlane();
+const least = sketchPlane();
+const barrier = sketchPlane();
+const seed = sketchPlane();
+const difference = sketchPlane();
+const isCloth = new Uint8Array(SKETCH_PIXELS);
 
-/** Weighs every pixel: barrier from the border, place, colour against the rest, distance from the backdrop. */
-export function weighCloth(picture: Picture, wordOdds: ((k: number) => number) | null): void {
-  setPlace(picture);
-  const even = Math.min(BARRIER_TOP, BARRIER_BASE + BARRIER_PER_NOISE * readBorder(picture));
-  if (wordOdds) for (let q = 0; q < bins.used; q++) said[intAt(bins.list, q)] = wordOdds(intAt(bins.list, q));
-  measureBarrier(picture, seed, barrier);
-  difference.fill(0);
-  hole.fill(0);
-  weigh(picture, even, false);
-  refine(picture, even);
-  const { noise, trust } = fitBackdrop(picture, cloth, barrier, difference);
-  readDifference(picture, noise, trust);
-  for (let round = 0; round < ROUNDS; round++) refine(picture, even);
-  fillIn(picture, trust);
+/**
+ * Weighs every pixel of the sketch, then of the picture: barrier from the border, place, distance from the backdrop,
+ * colour against the rest. `ofWords` gives the log odds that the page's words add to a colour bin.
+ */
+export function weighCloth(picture: Picture, ofWords: ((bin: number) => number) | null): void {
+  const { sketch } = picture;
+  forgetColors(ofWords);
+  const even = Math.min(BARRIER_TOP, BARRIER_BASE + BARRIER_PER_NOISE * readBorder(sketch, seed));
+  measureBarrier(sketch, seed, barrier);
+  readBarrier(sketch, even);
+  weigh(sketch);
+  refine(sketch);
+  const { noise, trust } = fitBackdrop(sketch, cloth, barrier, difference, even);
+  readDifference(sketch, noise, trust);
+  for (let round = 0; round < ROUNDS; round++) refine(sketch);
+  fillIn(sketch, trust);
+  findGround(sketch, cloth);
+  weighPixels(picture);
 }
 
-/** Turns the distance from the backdrop into log odds and finds holes. */
-function readDifference({ count }: Picture, noise: number, trust: number): void {
-  for (let i = 0; i < count; i++) {
-    const apart = at(difference, i);
-    const far = apart / (noise + NOISE_FLOOR) - DIFFERENCE_AT;
-    hole[i] =
-      at(barrier, i) > HOLE_BARRIER &&
-      at(plainDifference, i) < HOLE_DIFFERENCE * trust &&
-      at(said, Math.max(0, intAt(binOf, i))) < NAMED
-        ? 1
-        : 0;
-    difference[i] = trust * Math.max(-DIFFERENCE_LIMIT, Math.min(DIFFERENCE_LIMIT, far));
+function refine(sketch: Raster): void {
+  learnColors(sketch, cloth);
+  weigh(sketch);
+}
+
+function weigh({ count, bin }: Raster): void {
+  for (let s = 0; s < count; s++) {
+    cloth[s] = at(most, s) * probabilityOf(at(odds, s) + at(colorOdds, intAt(bin, s)));
   }
 }
 
-/** Fills in what cloth lies around on all four sides without a strong edge between. */
-function fillIn(picture: Picture, trust: number): void {
-  const span = spanOf(picture, (i) => at(cloth, i) > 0.5);
-  for (let y = 0, i = 0; y < picture.height; y++) {
-    for (let x = 0; x < picture.width; x++, i++) {
-      if (at(barrier, i) < HOLE_BARRIER && intAt(binOf, i) >= 0 && isAmong(span, x, y)) {
-        cloth[i] = Math.max(at(cloth, i), FILL * trust);
+/** Pixels of the picture: by their pixel of the sketch, their own colour and, along edges, the ground beside them. */
+function weighPixels({ width, height, lightness, a, b, bin, sketch }: Picture): void {
+  const across = width > sketch.width ? 2 : 1;
+  const down = height > sketch.height ? 2 : 1;
+  for (let top = 0, s = 0; top < height; top += down) {
+    const bottom = Math.min(height, top + down);
+    for (let left = 0; left < width; left += across, s++) {
+      const right = Math.min(width, left + across);
+      const own = at(odds, s);
+      const high = at(most, s);
+      const low = at(least, s);
+      const edge = isEdge(s);
+      for (let y = top; y < bottom; y++) {
+        for (let i = y * width + left; i < y * width + right; i++) {
+          const k = intAt(bin, i);
+          const w = k ? Math.max(low, high * probabilityOf(own + at(colorOdds, k))) : 0;
+          pixelCloth[i] = edge && w > 0 ? w * clearOfGround(s, at(lightness, i), at(a, i), at(b, i)) : w;
+        }
       }
     }
   }
 }
 
-/** Log odds by place; kept while the size stays, as it nearly always does. */
-function setPlace({ width, height }: Picture): void {
-  if (placed.width === width && placed.height === height) return;
-  Object.assign(placed, { width, height });
-  for (let y = 0, i = 0; y < height; y++) {
-    const v = Math.abs((y + 0.5) / height - 0.5) / PLACE_Y;
-    for (let x = 0; x < width; x++, i++) {
-      const u = Math.abs((x + 0.5) / width - 0.5) / PLACE_X;
-      const p = PLACE_FLOOR + (1 - 2 * PLACE_FLOOR) * Math.exp(-(u ** PLACE_EDGE + v ** PLACE_EDGE));
-      place[i] = Math.log(p / (1 - p));
-    }
+/** Log odds by barrier and place. */
+function readBarrier(sketch: Raster, even: number): void {
+  const place = placeOdds(sketch);
+  for (let s = 0; s < sketch.count; s++) {
+    const far = at(barrier, s) - even;
+    odds[s] = (far < 0 ? (NO_BARRIER * far) / even : BARRIER_SLOPE * far) + at(place, s);
+    most[s] = intAt(sketch.bin, s) ? 1 : 0;
+    least[s] = 0;
   }
 }
 
-/** Sets the seeds of the barrier along the border and returns the noise of the frame, OKLab × 100. */
-function readBorder({ width, height, lightness, a, b }: Picture): number {
-  const ring = Math.ceil(FRAME * Math.max(width, height));
-  let noise = 0;
-  let pairs = 0;
-  for (let y = 0, i = 0; y < height; y++) {
-    for (let x = 0; x < width; x++, i++) {
-      const k = intAt(binOf, i);
-      if ((x >= ring && x < width - ring && y >= ring && y < height - ring) || k < 0) continue;
-      back[k] = at(back, k) + 1;
-      const next = x < width - 1 ? i + 1 : i - 1;
-      if (intAt(binOf, next) < 0) continue;
-      const dl = Math.abs(at(lightness, i) - at(lightness, next));
-      const da = Math.abs(at(a, i) - at(a, next));
-      noise += Math.min(NOISE_CAP, dl + da + Math.abs(at(b, i) - at(b, next)));
-      pairs++;
-    }
+/** Adds the log odds by distance from the backdrop, and finds holes. */
+function readDifference({ count, bin }: Raster, noise: number, trust: number): void {
+  for (let s = 0; s < count; s++) {
+    const far = at(difference, s) / (noise + NOISE_FLOOR) - DIFFERENCE_AT;
+    odds[s] = at(odds, s) + trust * Math.max(-DIFFERENCE_LIMIT, Math.min(DIFFERENCE_LIMIT, far));
+    const hole = at(barrier, s) > HOLE_BARRIER && at(plainDifference, s) < HOLE_DIFFERENCE * trust;
+    if (hole && at(wordOdds, intAt(bin, s)) < NAMED) most[s] = at(most, s) * HOLE_WEIGHT;
   }
-  smooth(back, 2);
-  let top = NOTHING;
-  for (let q = 0; q < bins.used; q++) top = Math.max(top, at(back, intAt(bins.list, q)));
-  for (let y = 0, i = 0; y < height; y++) {
-    for (let x = 0; x < width; x++, i++) {
-      const k = intAt(binOf, i);
-      const border = x === 0 || y === 0 || x === width - 1 || y === height - 1;
-      seed[i] = k < 0 ? 0 : border ? RARE_COST * (1 - Math.min(1, at(back, k) / (top * COMMON))) : -1;
-    }
-  }
-  return pairs ? noise / pairs : 0;
 }
 
-/** Histograms of cloth and rest as weighed so far, then the weights again with them. */
-function refine(picture: Picture, even: number): void {
-  for (let q = 0; q < bins.used; q++) front[intAt(bins.list, q)] = back[intAt(bins.list, q)] = 0;
-  let sum = 0;
-  for (let i = 0; i < picture.count; i++) {
-    const k = intAt(binOf, i);
-    if (k < 0) continue;
-    const w = at(cloth, i);
-    front[k] = at(front, k) + w;
-    back[k] = at(back, k) + 1 - w;
-    sum += w;
-  }
-  smooth(front, SMOOTHING);
-  smooth(back, SMOOTHING);
-  const rest = picture.opaque - sum;
-  for (let q = 0; q < bins.used; q++) {
-    const k = intAt(bins.list, q);
-    const odds = (at(front, k) / (sum + NOTHING) + NOTHING) / (at(back, k) / (rest + NOTHING) + NOTHING);
-    front[k] = Math.log(odds) + at(said, k);
-  }
-  weigh(picture, even, true);
-}
-
-function weigh(picture: Picture, even: number, withColor: boolean): void {
-  for (let i = 0; i < picture.count; i++) {
-    const k = intAt(binOf, i);
-    const color = withColor && k >= 0 ? at(front, k) : 0;
-    const wall = BARRIER_SLOPE * (at(barrier, i) - even);
-    const odds = wall + at(place, i) + color + at(difference, i);
-    const most = hole[i] ? HOLE_WEIGHT : 1;
-    if (k < 0 || odds < -CERTAIN) cloth[i] = 0;
-    else cloth[i] = odds > CERTAIN ? most : most / (1 + Math.exp(-odds));
+/** Fills in what cloth lies around on all four sides without a strong edge between. */
+function fillIn(sketch: Raster, trust: number): void {
+  for (let s = 0; s < sketch.count; s++) isCloth[s] = at(cloth, s) > 0.5 ? 1 : 0;
+  const span = spanOf(sketch, isCloth);
+  for (let y = 0, s = 0; y < sketch.height; y++) {
+    for (let x = 0; x < sketch.width; x++, s++) {
+      if (at(barrier, s) >= HOLE_BARRIER || intAt(sketch.bin, s) === 0 || !isAmong(span, x, y)) continue;
+      least[s] = FILL * trust;
+      cloth[s] = Math.max(at(cloth, s), FILL * trust);
+    }
   }
 }

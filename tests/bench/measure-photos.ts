@@ -13,6 +13,7 @@ import type { Swatch } from "../../lib/sample/palette.ts";
 import type { SampleHints } from "../../lib/sample/sample-pixels.ts";
 import type { Slot } from "../../lib/words/slot.ts";
 import { type Box, openPictureDesk, type PictureDesk } from "../sample/picture-desk.ts";
+import { medianCut, weightedKMeans } from "./quantizers.ts";
 
 /** CIEDE2000 within which a colour counts as found. */
 const NEAR = 10;
@@ -90,12 +91,15 @@ function middleThird(data: Uint8ClampedArray): Swatch[] {
   return [{ oklab: oklabFromRgb8(r, g, b), share: 1 }];
 }
 
-type Way = "pixels" | "words" | "middle";
+/** Ways to a colour without any idea of what is cloth, for comparison, on the same 96 × 96 pixels. */
+const NAIVE = { middle: middleThird, cut: medianCut, means: weightedKMeans };
+
+export type Way = "pixels" | "words" | keyof typeof NAIVE;
 
 /** Scores every labelled picture of a folder in each way. */
 export async function measureFolder(desk: PictureDesk, folder: string): Promise<Record<Way, Score[]>> {
   const labels = JSON.parse(readFileSync(join(folder, "labels.json"), "utf8")) as Record<string, Label>;
-  const scores: Record<Way, Score[]> = { pixels: [], words: [], middle: [] };
+  const scores: Record<Way, Score[]> = { pixels: [], words: [], middle: [], cut: [], means: [] };
   for (const [file, { patches, tie, slot, title }] of Object.entries(labels)) {
     const bytes = readFileSync(join(folder, file));
     const medians = await desk.medians(
@@ -113,8 +117,10 @@ export async function measureFolder(desk: PictureDesk, folder: string): Promise<
     };
     await score("pixels");
     if (slot || title) await score("words", { slot: slot ?? null, text: title ?? "" });
-    const naive = middleThird(await desk.pixels(bytes));
-    scores.middle.push({ file, confidence: 0, ms: 0, ...scoreSwatches(naive, truth, tie) });
+    const pixels = await desk.pixels(bytes);
+    for (const [way, read] of Object.entries(NAIVE) as [keyof typeof NAIVE, typeof middleThird][]) {
+      scores[way].push({ file, confidence: 0, ms: 0, ...scoreSwatches(read(pixels), truth, tie) });
+    }
   }
   return scores;
 }
@@ -158,20 +164,27 @@ export function reliability(scores: readonly Score[]) {
   });
 }
 
+/** The figures of all ways over a folder, best first. */
+export function tableOf({ pixels, words, middle, cut, means }: Record<Way, Score[]>) {
+  return {
+    ...(words.length && { "with words and slot": summarize(words) }),
+    "from pixels alone": summarize(pixels),
+    "median of the middle third": summarize(middle),
+    "median cut, largest of 5": summarize(cut),
+    "weighted k-means, largest of 128": summarize(means),
+  };
+}
+
 async function main(folders: readonly string[]): Promise<void> {
   if (folders.length === 0) throw new Error("Usage: node tests/bench/measure-photos.ts FOLDER…");
   const desk = await openPictureDesk();
   try {
     for (const folder of folders) {
-      const { pixels, words, middle } = await measureFolder(desk, folder);
-      const best = words.length ? words : pixels;
+      const scores = await measureFolder(desk, folder);
+      const best = scores.words.length ? scores.words : scores.pixels;
       console.log(`\n${folder}`);
-      console.table({
-        "from pixels alone": summarize(pixels),
-        ...(words.length && { "with words and slot": summarize(words) }),
-        "median of the middle third": summarize(middle),
-      });
-      console.table(reliability([...pixels, ...words]));
+      console.table(tableOf(scores));
+      console.table(reliability([...scores.pixels, ...scores.words]));
       for (const { file, error, confidence } of [...best].sort((a, b) => b.error - a.error).slice(0, WORST)) {
         console.log(`${error.toFixed(1).padStart(6)}  confidence ${confidence.toFixed(2)}  ${file}`);
       }

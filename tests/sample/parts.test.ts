@@ -1,22 +1,23 @@
 import { describe, expect, it } from "vitest";
 import { BARRIER_CAP, measureBarrier } from "../../lib/sample/barrier.ts";
 import { confidenceOf } from "../../lib/sample/confidence-of.ts";
-import { largestParts } from "../../lib/sample/largest-parts.ts";
-import type { Picture } from "../../lib/sample/picture.ts";
+import { findParts, partOf, partWeight } from "../../lib/sample/find-parts.ts";
+import { clearOfGround, findGround, isEdge } from "../../lib/sample/ground.ts";
+import { isBlend } from "../../lib/sample/is-blend.ts";
+import type { Raster } from "../../lib/sample/raster.ts";
 import { isAmong, spanOf } from "../../lib/sample/span.ts";
 
 /** A picture of one digit of lightness per pixel, × 2. */
-function digits(rows: readonly string[]): Picture {
+function digits(rows: readonly string[]): Raster {
   const values = rows.join("").split("").map(Number);
   return {
     width: rows[0]?.length ?? 0,
     height: rows.length,
     count: values.length,
-    opaque: values.length,
     lightness: Float32Array.from(values, (value) => value * 2),
     a: new Float32Array(values.length),
     b: new Float32Array(values.length),
-    solid: new Uint8Array(values.length).fill(1),
+    bin: new Int32Array(values.length).fill(1),
   };
 }
 
@@ -57,24 +58,65 @@ describe("a barrier beyond the cap", () => {
 });
 
 describe("connected parts", () => {
-  it("gives the weight of the largest part of each label", () => {
-    const width = 12;
+  const partsOf = (count: number): number[] => Array.from(partOf.subarray(0, count));
+  it("are told apart where a gap is wide, and weighed", () => {
     const label = Int32Array.from("000000000001".split(""), Number);
-    label[3] = label[4] = label[5] = label[6] = label[7] = label[8] = -1;
-    const weights = new Float32Array(width).fill(0.5);
-    const row = { ...digits(["0".repeat(width)]) };
-    expect(largestParts(row, label, weights, 2)).toEqual([1.5, 0.5]);
+    label.fill(-1, 3, 9);
+    findParts(digits(["0".repeat(12)]), label, new Float32Array(12).fill(0.75));
+    expect(partsOf(12)).toEqual([0, 0, 0, -1, -1, -1, -1, -1, -1, 9, 9, 11]);
+    expect([0, 9, 11].map((part) => partWeight[part])).toEqual([2.25, 1.5, 0.75]);
   });
-  it("lets parts hang together over a narrow gap, as stripes do", () => {
-    const label = Int32Array.from("0011100".split(""), Number);
-    expect(largestParts(digits(["0000000"]), label, new Float32Array(7).fill(1), 2)).toEqual([4, 3]);
+  it("hang together over a narrow gap, as stripes do", () => {
+    const label = Int32Array.from("0010100".split(""), Number);
+    findParts(digits(["0000000"]), label, new Float32Array(7).fill(1));
+    expect(partsOf(7)).toEqual([0, 0, 2, 0, 2, 0, 0]);
+  });
+  it("do not hang together through what is hardly cloth", () => {
+    const label = new Int32Array(5);
+    findParts(digits(["00000"]), label, Float32Array.from([1, 0.2, 0.2, 0.2, 1]));
+    expect(partsOf(5)).toEqual([0, -1, -1, -1, 4]);
+  });
+});
+
+describe("the ground beside the cloth", () => {
+  // Lightness 0 … 18: cloth of 16 in the middle on a ground of 2.
+  const sketch = digits(["11111", "18881", "18881", "18881", "11111"]);
+  const cloth = Float32Array.from(sketch.lightness, (l) => (l > 10 ? 1 : 0));
+  findGround(sketch, cloth);
+  it("lies along the edge, not in the middle and not outside", () => {
+    expect([6, 8, 16, 18].every(isEdge)).toBe(true);
+    expect(isEdge(12)).toBe(false);
+    expect(isEdge(0)).toBe(false);
+  });
+  it("leaves nothing of its own colour to the cloth, and all of a clear difference", () => {
+    expect(clearOfGround(6, 2, 0, 0)).toBe(0);
+    expect(clearOfGround(6, 7, 0, 0)).toBeCloseTo(0.5, 5);
+    expect(clearOfGround(6, 16, 0, 0)).toBe(1);
+  });
+});
+
+describe("a blend", () => {
+  const white = { l: 95, a: 0, b: 0, mass: 50 };
+  const navy = { l: 25, a: 0, b: -8, mass: 40 };
+  it("lies between two larger colours", () => {
+    expect(isBlend({ l: 60, a: 0, b: -4, mass: 10 }, [white, navy])).toBe(true);
+  });
+  it.each([
+    ["holds more than one of them", { l: 60, a: 0, b: -4, mass: 45 }],
+    ["lies off the way between them", { l: 60, a: 15, b: 8, mass: 10 }],
+    ["is a shade of one of them", { l: 93, a: 0, b: 0, mass: 10 }],
+  ])("is none where it %s", (_, color) => {
+    expect(isBlend(color, [white, navy])).toBe(false);
   });
 });
 
 describe("the span of a set", () => {
   it("holds what has the set on all four sides, across a stripe without it", () => {
     const picture = digits(["00000", "01110", "00000", "01110", "00000"]);
-    const span = spanOf(picture, (i) => picture.lightness[i] === 2);
+    const span = spanOf(
+      picture,
+      Uint8Array.from(picture.lightness, (l) => (l === 2 ? 1 : 0)),
+    );
     expect(isAmong(span, 2, 2)).toBe(true);
     expect(isAmong(span, 0, 2)).toBe(false);
     expect(isAmong(span, 2, 0)).toBe(false);
