@@ -1,6 +1,6 @@
 import { defineUnlistedScript } from "wxt/utils/define-unlisted-script";
-import { followOnPage } from "../lib/visit/follow-on-page.ts";
 import { offerPart } from "../lib/visit/parts.ts";
+import { showPart } from "../lib/visit/show-part.ts";
 
-/** The part of the page script that reads pictures and hangs badges. */
-export default defineUnlistedScript(() => offerPart("show", followOnPage));
+/** The part of the page script that puts products together, reads pictures and hangs badges. */
+export default defineUnlistedScript(() => offerPart("show", showPart));

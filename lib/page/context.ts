@@ -1,10 +1,9 @@
 import { currencyCode, type MoneyHint } from "./currency.ts";
 import { type Furniture, findFurniture } from "./furniture.ts";
 import { nameKey } from "./plain-text.ts";
+import { type Described, learnProducts } from "./structured.ts";
 
-import { type Described, describedProducts } from "./structured.ts";
-
-/** What a whole document says, read once per reading of the page. */
+/** What a whole document says of its products. */
 export interface Context {
   readonly doc: Document;
   readonly language: string;
@@ -15,7 +14,12 @@ export interface Context {
   describedAs(link: string | null, title: string): Described | undefined;
   /** What the page is a list of, in words: its main heading and breadcrumbs. */
   readonly subject: string;
+  /** Adds what the data in these elements says. */
+  learn(scopes: readonly Element[]): Generator<undefined, void, undefined>;
 }
+
+/** Products that a page's data may describe, in all; more come from a hostile page. */
+const MOST_DESCRIBED = 6000;
 
 /** Countries of languages spoken chiefly in one; for a page whose `lang` names none. ISO 639-1 to ISO 3166. */
 const HOME: Readonly<Record<string, string>> = {
@@ -34,34 +38,49 @@ const pathOf = (address: string, base: string): string => {
   return url && url.pathname.length > 1 ? url.pathname.replace(/\/$/, "") : "";
 };
 
-function moneyHint(doc: Document, language: string, described: readonly Described[]): MoneyHint {
-  const declared = [...doc.querySelectorAll('[itemprop="priceCurrency"],meta[property$="price:currency"]')]
+/** ISO 4217 codes that the markup declares. */
+const declaredCodes = (doc: Document): readonly string[] =>
+  [...doc.querySelectorAll('[itemprop="priceCurrency"],meta[property$="price:currency"]')]
     .slice(0, 20)
-    .map((element) => currencyCode(element.getAttribute("content") ?? element.textContent));
-  const codes = [...described.map((one) => one.price?.currency), ...declared].flatMap((code) => code ?? []);
+    .flatMap((element) => currencyCode(element.getAttribute("content") ?? element.textContent) ?? []);
+
+/** ISO 3166 codes of the countries that the language and the address of a page point at. */
+function regionsOf({ location }: Document, language: string): readonly string[] {
   const [spoken = "", region = ""] = language.split(/[-_]/);
-  const domain = doc.location?.hostname.split(".").at(-1) ?? "";
-  const regions = [region, domain.length === 2 ? domain : "", HOME[spoken.toLowerCase()] ?? ""];
-  return { codes: [...new Set(codes)], regions: regions.filter(Boolean).map((code) => code.toUpperCase()) };
+  const domain = location?.hostname.split(".").at(-1) ?? "";
+  return [region, domain.length === 2 ? domain : "", HOME[spoken.toLowerCase()] ?? ""]
+    .filter(Boolean)
+    .map((code) => code.toUpperCase());
 }
 
+/** What was read of a document, so that what it adds needs no second reading of the rest. */
+const known = new WeakMap<Document, Context>();
+
 /** Reads the parts of a document that concern all its products. */
-export function readContext(doc: Document): Context {
-  const language = doc.documentElement.lang;
-  const described = describedProducts(doc);
+export function* readContext(doc: Document): Generator<undefined, Context, undefined> {
+  const described: Described[] = [];
   const byPath = new Map<string, Described>();
   const byName = new Map<string, Described>();
-  for (const one of described) {
+  const codes = new Set<string>();
+  const learn = (one: Described) => {
     const path = pathOf(one.url, doc.baseURI);
-    if (path && !byPath.has(path)) byPath.set(path, one);
     const name = nameKey(one.name);
-    if (name && !byName.has(name)) byName.set(name, one);
-  }
+    if (described.length > MOST_DESCRIBED || (byName.get(name) ?? byPath.get(path))) return;
+    described.push(one);
+    if (path) byPath.set(path, one);
+    if (name) byName.set(name, one);
+    if (one.price?.currency) codes.add(one.price.currency);
+  };
+  yield* learnProducts([doc], learn);
+  yield;
+  for (const code of declaredCodes(doc)) codes.add(code);
+  yield;
+  const language = doc.documentElement.lang;
   const trail = doc.querySelectorAll('h1,[class*="breadcrumb" i] a');
-  return {
+  const context: Context = {
     doc,
     language,
-    hint: moneyHint(doc, language, described),
+    hint: { codes, regions: regionsOf(doc, language) },
     furniture: findFurniture(),
     described,
     describedAs: (link, title) =>
@@ -69,8 +88,21 @@ export function readContext(doc: Document): Context {
       (byPath.size > 0 ? byPath.get(pathOf(link ?? "", doc.baseURI)) : undefined),
     subject: [...trail]
       .slice(0, 6)
-      .map((element) => element.textContent?.slice(0, 80) ?? "")
+      .map((element) => element.textContent.slice(0, 80))
       .reverse()
       .join("\n"),
+    learn: (scopes) => learnProducts(scopes, learn),
   };
+  known.set(doc, context);
+  return context;
+}
+
+/** What is known of a document, and of what it added. */
+export function* addedContext(
+  doc: Document,
+  added: readonly Element[],
+): Generator<undefined, Context, undefined> {
+  const context = known.get(doc) ?? (yield* readContext(doc));
+  yield* context.learn(added);
+  return { ...context, furniture: findFurniture() };
 }

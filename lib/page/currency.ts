@@ -3,7 +3,7 @@
  * A bare "$" with no hint at all is read as USD: elsewhere stores that write "$" say so in their language, their
  * address or their data, which all come first. Common practice, no source.
  */
-const SIGNS: ReadonlyMap<string, readonly string[]> = new Map(
+const SIGNS = new Map<string, readonly string[]>(
   (
     "€ EUR|£ GBP EGP|$ USD CAD AUD NZD SGD HKD MXN ARS CLP COP TWD|¥ JPY CNY|円 JPY|元 CNY|₹ INR|₩ KRW|₽ RUB|₴ UAH|₺ TRY|" +
     "₪ ILS|₫ VND|đ VND|฿ THB|₱ PHP|₦ NGN|৳ BDT|₸ KZT|kr ? SEK NOK DKK ISK|zł PLN|kč CZK|ft HUF|lei RON|лв BGN|руб RUB|" +
@@ -18,23 +18,38 @@ const SIGNS: ReadonlyMap<string, readonly string[]> = new Map(
     }),
 );
 
-const CODES: ReadonlySet<string> = new Set([...SIGNS.values()].flat().concat("TND", "LBP", "GEL", "RSD"));
+for (const code of [...SIGNS.values()].flat().concat("TND", "LBP", "GEL", "RSD"))
+  if (code !== "?") SIGNS.set(code.toLowerCase(), [code]);
 
 /** Currencies whose smallest part is a thousandth (ISO 4217): there "12.500" is twelve and a half. */
 export const THOUSANDTHS: ReadonlySet<string> = new Set(["KWD", "BHD", "OMR", "JOD", "TND"]);
 
-/** A sign or code of money as a regular expression's source; to be used with the flags `iu`. */
-export const SIGN_SOURCE = [...SIGNS.keys()]
-  .sort((a, b) => b.length - a.length)
-  .concat(...CODES)
-  .filter((sign) => sign !== "?")
-  .map((sign) => sign.replace(/[.$/]/g, "\\$&"))
-  .join("|");
+/** What signs begin and end with: most texts beside a number are told by one character. */
+const FIRST = new Set([...SIGNS.keys()].map((sign) => sign[0]));
+const LAST = new Set([...SIGNS.keys()].map((sign) => sign.at(-1)));
+
+/** Characters of the longest sign. */
+const LONGEST_SIGN = 4;
+
+/**
+ * The sign or code of money at the start (or the end) of a text, in lower case, or null. One that runs on as a word
+ * is none: "r" in "air 90".
+ */
+export function signAt(text: string, atEnd: boolean): string | null {
+  if (!(atEnd ? LAST : FIRST).has(text.at(atEnd ? -1 : 0) ?? "")) return null;
+  for (let length = Math.min(LONGEST_SIGN, text.length); length > 0; length--) {
+    const sign = atEnd ? text.slice(-length) : text.slice(0, length);
+    if (!SIGNS.has(sign)) continue;
+    const border = atEnd ? text.slice(-length - 1).slice(0, 2) : text.slice(length - 1, length + 1);
+    if (text.length === length || !/^\p{L}\p{L}$/u.test(border)) return sign;
+  }
+  return null;
+}
 
 /** What a page tells about its money besides the sign at a price. */
 export interface MoneyHint {
   /** ISO 4217 codes that the page declares, first declared first. */
-  readonly codes: readonly string[];
+  readonly codes: Iterable<string>;
   /** ISO 3166 codes of the countries that its language and address point at. */
   readonly regions: readonly string[];
 }
@@ -45,15 +60,15 @@ export const currencyCode = (value: unknown): string | null => {
   return /^[A-Z]{3}$/.test(code) ? code : null;
 };
 
-/** The currency that a sign (or code; null: none was written) means on a page with this hint. */
-export function currencyOf(sign: string | null, { codes, regions }: MoneyHint): string | null {
+/** The currency that a sign in lower case (or code; null: none was written) means on a page with this hint. */
+export function currencyOf(sign: string | null, { codes: declared, regions }: MoneyHint): string | null {
+  const codes = [...declared];
   if (sign === null) return codes[0] ?? null;
-  const meant = SIGNS.get(sign.toLowerCase());
-  if (!meant) return currencyCode(sign);
+  const meant = SIGNS.get(sign) ?? [];
   const code =
-    codes.find((declared) => meant.includes(declared)) ??
+    codes.find((code) => meant.includes(code)) ??
     // An ISO 4217 code begins with the ISO 3166 code of its country.
     meant.find((one) => regions.some((region) => one.startsWith(region))) ??
     meant[0];
-  return code === "?" ? null : (code ?? null);
+  return code && code !== "?" ? code : null;
 }

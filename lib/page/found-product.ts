@@ -1,7 +1,7 @@
 import { nameOf } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import { linkIn, linkUrl } from "./link.ts";
-import { pictureUrl, pictureUrls } from "./picture-urls.ts";
+import { pictureUrl, pictureUrls, shownUrl } from "./picture-urls.ts";
 import { lowestPrice } from "./price.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { FoundProduct, ProductRole } from "./product.ts";
@@ -24,7 +24,6 @@ export interface Draft {
   readonly title?: string;
   readonly link?: string;
   readonly described?: Described | undefined;
-  readonly chosen?: string;
 }
 
 /** Puts the picture that shows first: displayed, not see-through, not a stand-in; a back picture comes after the front. */
@@ -33,9 +32,11 @@ function byFront(
   context: Context,
 ): { picture: Element; urls: readonly string[] }[] {
   const view = context.doc.defaultView;
+  const alone = pictures.length === 1;
   const ranked = pictures.slice(0, MOST_IMAGES).map((picture) => {
-    const urls = pictureUrls(picture);
-    const alone = pictures.length === 1;
+    // All addresses are worth finding out for the front one only.
+    const shown = shownUrl(picture);
+    const urls = shown ? [shown] : pictureUrls(picture);
     const hidden = !alone && context.furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
     return { picture, urls, rank: Number(urls.length === 0) * 4 + Number(hidden) * 2 + Number(clear) };
@@ -53,16 +54,11 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
   const link = draft.link ? (URL.parse(draft.link, root.baseURI)?.href ?? null) : anchor && linkUrl(anchor);
   const title = draft.title || titleIn(root, image, anchor, prices);
   const described = draft.described ?? context.describedAs(link, title);
-  const told = (described?.images ?? []).flatMap((address) => pictureUrl(address, root.baseURI) ?? []);
-  const images = [
-    ...new Set([...ranked.flatMap(({ urls }, i) => (i === 0 ? urls : urls.slice(0, 1))), ...told]),
-  ].slice(0, MOST_IMAGES);
+  const told = (described?.images ?? []).flatMap((address) => pictureUrl(address, root) ?? []);
+  const front = image ? pictureUrls(image) : [];
+  const others = ranked.slice(1).flatMap(({ urls }) => urls.slice(0, 1));
+  const images = [...new Set([...front, ...others, ...told])].slice(0, MOST_IMAGES);
   if (title.length < 2 || (!image && images.length === 0)) return null;
-  const path = link
-    ?.replace(/[?#].*/, "")
-    .split("/")
-    .at(-1)
-    ?.replaceAll("-", " ");
   const named = PRODUCT_NAME.test(`${nameOf(root)} ${root.localName} ${root.parentElement?.className}`);
   return {
     role,
@@ -71,9 +67,9 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
     price: lowestPrice(prices.flatMap((price) => price.amounts)) ?? described?.price ?? null,
     link,
     images,
-    slotTexts: [title, described?.category, path, subject].filter((text) => !!text).map(String),
+    told: { category: described?.category ?? "", color: described?.color ?? "" },
+    subject,
     language,
-    colorText: [described?.color, draft.chosen, title].filter(Boolean).join("\n"),
     image,
     root,
     evidence: [

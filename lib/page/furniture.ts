@@ -1,9 +1,9 @@
-import { nameOf } from "./ancestors.ts";
+import { nameOf, parentOf } from "./ancestors.ts";
 
 const FURNITURE =
   "nav,footer,body>header,header:has(nav),dialog,[role=dialog],[role=navigation],[role=menu],[role=banner],[aria-modal=true]";
 const WINDOW =
-  /(mini|side|fly|ajax|off)[-_]?cart|cart[-_]?(drawer|item|content|dropdown|side|popup|widget|panel|flyout)|modal|pop-?up|mega-?menu|drawer|toast|off-?canvas|lightbox|quick-?view-(content|inner)/i;
+  /(mini|side|fly|ajax|off)[-_]?cart|cart[-_]?(drawer|item|content|dropdown|side|popup|widget|panel|flyout)|modal|pop-?up|mega-?menu|drawer|toast|off-?canvas|menu|[-_]nav\b|\bnav[-_]|lightbox|quick-?view-(content|inner)/i;
 const TAB = '[role=tabpanel],[class*="tab"]';
 
 /** What can be seen of elements, asked for once each; for one reading, in which nothing on the page is changed. */
@@ -23,12 +23,15 @@ export function findFurniture(): Furniture {
     if (element.tagName === "BODY") return false;
     const position = element.ownerDocument.defaultView?.getComputedStyle(element).position;
     if (position === "fixed" && !element.querySelector("main,h1")) return true;
-    return WINDOW.test(nameOf(element)) && (position === "absolute" || isHidden(element));
+    return (
+      WINDOW.test(`${nameOf(element)} ${element.localName}`) && (position === "absolute" || isHidden(element))
+    );
   }
   function isApart(element: Element): boolean {
     let apart = known.get(element);
     if (apart === undefined) {
-      apart = (element.parentElement !== null && isApart(element.parentElement)) || judge(element);
+      const parent = parentOf(element);
+      apart = (parent !== null && isApart(parent)) || judge(element);
       known.set(element, apart);
     }
     return apart;

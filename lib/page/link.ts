@@ -3,7 +3,14 @@ const ELSEWHERE =
   /\.(jpe?g|png|webp|gif|avif)(\?|$)|[/?&](cart|basket|wishlist|login|account|compare|add-to-cart|quick-?view)\b/i;
 
 /** Links to a whole group of products. */
-const GROUP = /\/(product-)?(categor\w*|collections?|kategorie\w*|blogs?)\/[^/]*\/?([?#]|$)/i;
+const GROUP =
+  /\/(product-)?(categor\w*|collections?|kategorie\w*|blogs?|journal|stories|news|magazine?|articles?|events?|workshops?)\/[^/]*\/?([?#]|$)/i;
+
+/** Links to one product. */
+const PRODUCT_PATH = /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|item|p|dp)\/[^/]+/i;
+
+/** Whether a link leads, by its wording, to one product. */
+export const leadsToProduct = (link: string): boolean => PRODUCT_PATH.test(link);
 
 /** Whether a link leads to a category or a journal instead of one product. */
 export const leadsToGroup = (link: string): boolean => GROUP.test(link);
@@ -26,5 +33,5 @@ export function linkIn(root: Element, image: Element | null): Element | null {
   const around = leads(image?.closest("a[href]")) ?? leads(root.closest("a[href]"));
   if (around) return around;
   const anchors = [...root.querySelectorAll("a[href]")].slice(0, MOST_ANCHORS).filter(leads);
-  return anchors.find((anchor) => /\p{L}{3}/u.test(anchor.textContent ?? "")) ?? anchors[0] ?? null;
+  return anchors.find((anchor) => /\p{L}{3}/u.test(anchor.textContent)) ?? anchors[0] ?? null;
 }

@@ -1,110 +1,105 @@
-import { nameOf, nearest } from "./ancestors.ts";
+import { countUp, nearest } from "./ancestors.ts";
+import { buttonsIn, buys } from "./buttons.ts";
+import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
-import type { Draft } from "./found-product.ts";
-import { nameKey, plainText } from "./plain-text.ts";
+import { headingText, nameKey } from "./plain-text.ts";
+import type { Described } from "./structured.ts";
 import type { Survey } from "./survey.ts";
-import type { Cluster } from "./tiles.ts";
 
-/** Headings, buttons and choices looked at. */
+/** Headings looked at. */
 const MOST_HEADINGS = 12;
-const MOST_BUTTONS = 400;
-const MOST_CHOICES = 60;
 /** More buttons that buy than this belong to a list. */
 const MOST_BUYS = 4;
 /** A product page's own picture is at least this wide or high, in CSS pixels. */
 const SMALLEST_MAIN = 140;
+/** Pictures measured or buttons looked at between two yields. */
+const STRIDE = 50;
 
-const BUY =
-  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|añadir|agregar|comprar|aggiungi al|in winkel|adicionar|lägg i|köp|dodaj do|カート|購入|加入|أضف|add-?_?to-?_?(cart|bag|basket)|cart\/add/i;
-const BUTTONS = 'button,[type=submit],[role=button],a[class*="cart"],form[action*="cart/add"]';
-const CHOSEN =
-  ':checked,[aria-checked="true"],[aria-selected="true"],[aria-pressed="true"],[aria-current="true"],[class*="selected"],[class*="active"],[class*="chosen"]';
-
-/** What colour choosers are called in markup. */
-const COLOR_NAME = /colou?r|swatch|farb|couleur|kleur|färg|kolor/i;
+/** What is known of the product that a page is about, before it is put together. */
+export interface MainDraft extends Pick<Cluster, "root" | "pictures" | "prices"> {
+  readonly title?: string;
+  readonly link: string;
+  readonly described: Described | undefined;
+}
 
 const sameName = (a: string, b: string): boolean => {
   const [x, y] = [nameKey(a), nameKey(b)];
   return x.length > 2 && y.length > 2 && (x.includes(y) || y.includes(x));
 };
 
-const attributes = (element: Element, ...names: readonly string[]): readonly string[] =>
-  names.map((name) => plainText(element.getAttribute(name)));
-
-/** Words of the chosen variant: what stands where colours are chosen, else all that is chosen. */
-function chosenWords(root: Element): string {
-  const words: string[] = [];
-  for (const choice of [...root.querySelectorAll(CHOSEN)].slice(0, MOST_CHOICES)) {
-    const said = [...attributes(choice, "aria-label", "title", "value"), plainText(choice.textContent)];
-    const text = said.find((words) => words.length > 1 && words.length < 40) ?? "";
-    const place = [choice, choice.parentElement, choice.parentElement?.parentElement];
-    const among = place.some(
-      (near) => near && COLOR_NAME.test(`${nameOf(near)} ${near.getAttribute("name")}`),
-    );
-    if (text && among) return text;
-    words.push(text);
-  }
-  return words.filter(Boolean).join("\n");
-}
-
-const buys = (button: Element): boolean =>
-  BUY.test(
-    [...attributes(button, "class", "id", "value", "action"), button.textContent?.slice(0, 80)].join("\n"),
-  ) || button.getAttribute("name") === "add";
-
 /**
  * The product that a product page is about, or null. A heading names it; a button that buys it, or the page's data
  * under the same name, must agree. Data alone proves nothing: home pages and listings carry it too.
  */
-export function mainProduct(survey: Survey, clusters: readonly Cluster[], context: Context): Draft | null {
+export function* mainProduct(
+  survey: Survey,
+  clusters: readonly Cluster[],
+  context: Context,
+): Generator<undefined, MainDraft | null, undefined> {
   const { doc, furniture } = context;
-  const buttons = [...doc.querySelectorAll(BUTTONS)].slice(0, MOST_BUTTONS).filter(buys);
+  const shown = (selector: string) =>
+    [...doc.querySelectorAll(selector)]
+      .slice(0, MOST_HEADINGS)
+      .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
+  const first = shown("h1");
+  const headings = first.length > 0 ? first : shown("h2,h3,[itemprop=name]");
+  yield;
+  const buttons = headings.length > 0 ? buttonsIn(doc) : [];
   const unlisted = context.described.filter((one) => !one.listed);
-  const found: Draft[] = [];
-  const headings = doc.querySelectorAll(doc.querySelector("h1") ? "h1" : "h2,[itemprop=name]");
-  for (const heading of [...headings].slice(0, MOST_HEADINGS)) {
-    if (furniture.isApart(heading) || furniture.isHidden(heading)) continue;
+  const found: MainDraft[] = [];
+  for (const heading of headings) {
+    yield;
+    const above = new Set<Element>();
+    nearest(heading, (up) => !above.add(up));
     const tiles = new Set<Element>();
-    for (const { root, holdsMore } of clusters) if (!holdsMore && !root.contains(heading)) tiles.add(root);
+    const tilesIn = new Map<Element, number>();
+    for (const { root, holdsMore } of clusters) {
+      if (holdsMore || above.has(root)) continue;
+      tiles.add(root);
+      countUp(tilesIn, root);
+    }
     const inTile = (element: Element) => nearest(element, (up) => tiles.has(up)) !== null;
-    const pictures = survey.pictures.filter((picture) => {
+    const written = headingText(heading);
+    const named = /\p{L}{3}/u.test(written);
+    const described = unlisted.find((one) => (named ? sameName(one.name, written) : unlisted.length === 1));
+    let bought = 0;
+    for (const [i, button] of buttons.entries()) {
+      if (i % STRIDE === 0) yield;
+      if (inTile(button) || !buys(button)) continue;
+      // A button is the heading's where the two meet before a tile does.
+      const meet = nearest(button, (up) => above.has(up) || tilesIn.has(up));
+      if (meet && above.has(meet)) bought++;
+    }
+    if (!described && (bought === 0 || bought > MOST_BUYS)) continue;
+    const pictures: Element[] = [];
+    const picturesIn = new Map<Element, number>();
+    for (const [i, picture] of survey.pictures.entries()) {
+      if (i % STRIDE === 0) yield;
       const { width, height } = picture.getBoundingClientRect();
-      return (width === 0 || Math.max(width, height) >= SMALLEST_MAIN) && !inTile(picture);
-    });
+      if ((width > 0 && Math.max(width, height) < SMALLEST_MAIN) || inTile(picture)) continue;
+      pictures.push(picture);
+      countUp(picturesIn, picture);
+    }
     const prices = clusters
-      .filter((cluster) => cluster.root.contains(heading))
+      .filter((cluster) => above.has(cluster.root))
       .flatMap((cluster) => cluster.prices)
       .filter((price) => !inTile(price.element));
     const root = nearest(
       heading,
-      (up) =>
-        pictures.some((picture) => up.contains(picture)) &&
-        prices.every((price) => up.contains(price.element)),
+      (up) => picturesIn.has(up) && prices.every((price) => up.contains(price.element)),
     );
     if (!root || root.tagName === "HTML") continue;
-    const written = plainText(heading.textContent);
-    const named = /\p{L}{3}/u.test(written);
-    const described = unlisted.find((one) => (named ? sameName(one.name, written) : unlisted.length === 1));
-    const bought = buttons.filter((button) => {
-      const shared = nearest(
-        button,
-        (up) => up.contains(heading) || [...tiles].some((tile) => up.contains(tile)),
-      );
-      return shared?.contains(heading) && !inTile(button);
-    });
-    if (!described && (bought.length === 0 || bought.length > MOST_BUYS)) continue;
     const block = prices[0]?.element.parentElement?.parentElement;
+    const title = named ? written : described?.name;
     found.push({
-      role: "main",
       root,
       pictures: pictures.filter((picture) => root.contains(picture)),
       prices: prices.filter((price) => block?.contains(price.element)),
-      title: named ? written : described?.name || plainText(doc.title),
+      ...(title && { title }),
       link: doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL,
       described,
-      chosen: chosenWords(root),
     });
   }
-  const [first] = found;
-  return first && found.every((other) => other.root === first.root) ? first : null;
+  const [one] = found;
+  return one && found.every((other) => other.root === one.root) ? one : null;
 }

@@ -17,12 +17,12 @@ const isStandIn = (url: string): boolean =>
     ? url.length < SHORTEST_DATA || url.startsWith("data:image/svg")
     : STAND_IN.test(url);
 
-/** Absolute http(s) or data:image address, or null. */
-export function pictureUrl(written: string, base: string): string | null {
+/** Absolute http(s) or data:image address of what is written in `place`, or null. */
+export function pictureUrl(written: string, place: Element): string | null {
   const text = written.trim();
   if (!text || text.includes("{") || text.length > 100_000) return null;
   if (/^https?:\/\/\w/.test(text)) return text;
-  const url = URL.parse(text, base);
+  const url = URL.parse(text, place.baseURI);
   return url && /^(https?:|data:image\/)/i.test(url.href) ? url.href : null;
 }
 
@@ -44,16 +44,27 @@ function fromSrcset(srcset: string): readonly string[] {
 const backgroundOf = (style: string): readonly string[] =>
   [...style.matchAll(/url\(\s*(["']?)(.*?)\1\s*\)/g)].map((match) => match[2] ?? "");
 
+/** Whether an attribute may hold the address of a picture that is still to come. */
+const promises = (name: string): boolean => name.startsWith("data-") && SOURCE_NAME.test(name);
+
 /** What the attributes of one element say, in the order of trust. */
 function written(element: Element): readonly string[] {
   const later: string[] = [];
   const value = (name: string) => element.getAttribute(name) ?? "";
-  for (const { name, value: text } of element.attributes) {
-    if (!name.startsWith("data-") || !SOURCE_NAME.test(name) || text.length > 8000) continue;
+  for (const name of element.getAttributeNames()) {
+    if (!promises(name)) continue;
+    const text = value(name);
+    if (text.length > 8000) continue;
     if (/srcset/.test(name)) later.push(...fromSrcset(text));
     else if (PICTURE_FILE.test(text) || /src|original/.test(name)) later.push(text);
   }
   return [...later, ...fromSrcset(value("srcset")), ...backgroundOf(value("style"))];
+}
+
+/** The address of the picture that an image shows now, or null where it shows none or a stand-in. */
+export function shownUrl(element: Element): string | null {
+  const url = "currentSrc" in element && "src" in element ? String(element.currentSrc || element.src) : "";
+  return /^https?:/.test(url) && !isStandIn(url) ? url : null;
 }
 
 /**
@@ -61,22 +72,25 @@ function written(element: Element): readonly string[] {
  * renditions. Stand-ins are left out; a small data picture stays where there is nothing else.
  */
 export function pictureUrls(element: Element): readonly string[] {
+  const shown = shownUrl(element);
+  // Other renditions of what shows are no better; what an attribute promises may be.
+  if (shown && !element.getAttributeNames().some(promises)) return [shown];
   // An image resolves its own address far faster than a URL does.
   const own =
     "currentSrc" in element && "src" in element ? [element.currentSrc, element.src].map(String) : [];
   const found = [...own, ...written(element)];
   const picture = element.closest("picture");
   for (const source of picture?.querySelectorAll("source") ?? []) found.push(...written(source));
-  const spare = (picture ?? element).parentElement
-    ?.querySelector(":scope>noscript")
-    ?.textContent?.slice(0, 8000);
+  const spare = shown
+    ? null
+    : (picture ?? element).parentElement?.querySelector(":scope>noscript")?.textContent.slice(0, 8000);
   for (const match of spare?.matchAll(/\bsrc=["']?([^"'\s>]+)/g) ?? [])
     found.push((match[1] ?? "").replaceAll("&amp;", "&"));
   if (found.every((address) => !address)) {
     const style = element.ownerDocument.defaultView?.getComputedStyle(element).backgroundImage ?? "";
     found.push(...backgroundOf(style));
   }
-  const urls = [...new Set(found)].flatMap((url) => pictureUrl(url, element.baseURI) ?? []);
+  const urls = [...new Set(found)].flatMap((url) => pictureUrl(url, element) ?? []);
   const real = urls.filter((url) => !isStandIn(url));
   return real.length > 0 ? real : urls.filter((url) => /^data:image\/(?!svg|gif)/.test(url));
 }

@@ -27,5 +27,16 @@ export const plainText = (value: unknown): string =>
         .slice(0, LONGEST_TITLE)
     : "";
 
+/** The text of a heading; a word that begins in another element than the one before ended stays apart. */
+export function headingText(heading: Element): string {
+  const walker = heading.ownerDocument.createTreeWalker(heading, 4);
+  let text = "";
+  for (let node = walker.nextNode(); node && text.length < LONGEST_TITLE; node = walker.nextNode()) {
+    const piece = node.nodeValue ?? "";
+    text += /\p{Ll}$/u.test(text) && /^\p{Lu}/u.test(piece) ? ` ${piece}` : piece;
+  }
+  return plainText(text);
+}
+
 /** For comparing names: letters and digits only, lower case. */
 export const nameKey = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");

@@ -1,10 +1,14 @@
 import type { MoneyHint } from "./currency.ts";
-import { type Amount, amountsIn, deniesPrice } from "./price.ts";
+import { type Amount, letters, readTag } from "./price.ts";
 
 /** A short piece of text on the page that shows a price. */
 export interface PriceLeaf {
   readonly element: Element;
   readonly text: string;
+  /** The same with the words around it, where they are few. */
+  readonly tag: string;
+  /** The text without its amounts. */
+  readonly words: string;
   readonly amounts: readonly Amount[];
 }
 
@@ -16,48 +20,59 @@ const STEPS_UP = 3;
 
 const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
 
-const letters = (text: string): number => text.replace(/[^\p{L}]/gu, "").length;
-
-/** Text of an element cut into pieces: raised cents get their point back. */
+/**
+ * Text of an element cut into pieces: raised cents get their point back; words of one sentence stay apart by a space,
+ * other pieces by a line break.
+ */
 function joinedText(element: Element): string {
   const walker = element.ownerDocument.createTreeWalker(element, 4);
   let text = "";
+  let gap = "\n";
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-    const piece = (node.nodeValue ?? "").trim();
-    if (/^\d\d$/.test(piece) && /\d$/.test(text)) text += ".";
-    else if (/\d/.test(piece) && /\d\D*$/.test(text) && /[\d\p{L}€$£]$/u.test(text) && !/^[.,]/.test(piece))
-      text += " ";
+    const raw = node.nodeValue ?? "";
+    const piece = raw.trim();
+    if (/^[^\S\n]/.test(raw)) gap = " ";
+    if (!piece) continue;
+    if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
+    else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += gap;
     text += piece;
+    gap = /[^\S\n]$/.test(raw) ? " " : "\n";
   }
   return text;
 }
 
+const sameWhole = (a: readonly Amount[], b: readonly Amount[]): boolean =>
+  a.length === b.length && a.every(({ amount }, i) => Math.trunc(amount) === Math.trunc(b[i]?.amount ?? 0));
+
 /** The price tag that a text node belongs to, or null where it is none. */
 export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
-  const text = node.nodeValue?.trim() ?? "";
+  const written = node.nodeValue ?? "";
+  if (!/[\d٠-٩۰-۹]/.test(written)) return null;
+  const text = written.trim();
   const element = node.parentElement;
-  if (!element || text.length > LONGEST_TAG || !/[\d٠-٩۰-۹]/.test(text)) return null;
+  if (!element || text.length > LONGEST_TAG) return null;
+  const alone = readTag(letters(text) > MOST_LETTERS ? "" : text, hint);
+  const own = alone.amounts;
+  if (own.length === 0 && !/^[\d٠-٩۰-۹\s.,'’٬٫*–-]+$/.test(text)) return null;
   if (element.closest("script,style,noscript,template,option,button,label,textarea")) return null;
-  const own = amountsIn(text, hint);
   if (own.length > 0) {
-    if (letters(text) > MOST_LETTERS) return null;
     const parent = element.parentElement;
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
-    const wide = parent && (parent.textContent?.length ?? 0) < LONGEST_TAG / 2;
+    const wide = parent && parent.textContent.length < LONGEST_TAG / 2;
     const joined = wide ? joinedText(parent) : text;
-    const around = amountsIn(joined, hint);
-    const same = around.length === own.length;
-    return deniesPrice(same ? joined : text) ? null : { element, text, amounts: same ? around : own };
+    const around = joined === text ? alone : readTag(joined, hint);
+    const same = sameWhole(own, around.amounts);
+    const { denied, amounts } = same ? around : alone;
+    return denied ? null : { element, text, tag: same ? joined : text, words: alone.words, amounts };
   }
-  if (letters(text) > 0) return null;
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = up.parentElement, step++) {
-    if ((up.textContent?.length ?? 0) > LONGEST_TAG) return null;
-    const joined = joinedText(up);
+    if (up.textContent.length > LONGEST_TAG) return null;
+    const tag = joinedText(up);
     const bare =
       PRICE_NAME.test(`${up.className} ${up.getAttribute("itemprop")}`) && /^[\d.,' ]+$/.test(text);
-    const amounts = amountsIn(letters(joined) > MOST_LETTERS ? "" : joined, hint);
-    if (amounts.length > 0) return { element: up, text: joined, amounts };
-    if (bare) return { element: up, text, amounts: amountsIn(`${text},-`, hint) };
+    const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag, hint);
+    if (amounts.length > 0) return { element: up, text: tag, tag, words, amounts };
+    if (bare) return { element: up, text, tag, words, amounts: readTag(`${text},-`, hint).amounts };
   }
   return null;
 }

@@ -22,12 +22,12 @@ export interface FoundProduct {
   readonly link: string | null;
   /** Picture addresses, best first, absolute http(s) or data:image; never empty unless `image` is an element with a picture. */
   readonly images: readonly string[];
-  /** What may say where it is worn, strongest first: its title, category, address, the page's heading. Raw text. */
-  readonly slotTexts: readonly string[];
+  /** What the page's data says of it; "" where it says nothing. Raw text. */
+  readonly told: { readonly category: string; readonly color: string };
+  /** What the page is a list of: its main heading and breadcrumbs. Raw text. */
+  readonly subject: string;
   /** The page's language as it declares it (BCP 47), or "": settles words that two languages share. */
   readonly language: string;
-  /** The words that may name the colour: structured `color`, the chosen variant, the title. Raw text. */
-  readonly colorText: string;
   /** The element that shows the picture (img, or an element with a background picture); null while there is none. */
   readonly image: Element | null;
   /** The smallest element that holds the whole product. */

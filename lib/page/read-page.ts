@@ -1,27 +1,22 @@
-import { readContext } from "./context.ts";
-import { foundProduct } from "./found-product.ts";
-import { mainProduct } from "./main-product.ts";
-import type { FoundPage } from "./product.ts";
-import { readTiles } from "./read-tiles.ts";
-import { surveyOf } from "./survey.ts";
-import { clustersOf } from "./tiles.ts";
-import { withoutRepeats } from "./without-repeats.ts";
+import type { Doubted } from "./doubts.ts";
+import { findAddedPlaces, findPlaces } from "./places.ts";
+import type { FoundPage, FoundProduct } from "./product.ts";
+import { readPlaces } from "./read-places.ts";
+
+/** Reads the products of a document in one go: where the page script brings its second half in between, nothing waits here. */
+export function* readPage(doc: Document, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
+  const places = yield* findPlaces(doc);
+  return places ? yield* readPlaces(places, doubted) : { kind: "none", products: [] };
+}
 
 /**
- * Reads the products of a document: structured data, then markup, then layout. Yields often, so that the caller can
- * spread the work; nothing on the page is changed.
+ * Reads the products in nodes that a page added later, without reading the rest of it again. Products the caller knows
+ * already may come again, with the same key.
  */
-export function* readPage(doc: Document): Generator<undefined, FoundPage, undefined> {
-  if (!doc.defaultView || !doc.body) return { kind: "none", products: [] };
-  const context = readContext(doc);
-  yield;
-  const survey = yield* surveyOf([doc.body], context.hint);
-  const clusters = clustersOf(survey);
-  yield;
-  const draft = mainProduct(survey, clusters, context);
-  const main = draft && foundProduct(draft, context);
-  yield;
-  const products = yield* readTiles(survey, clusters, context, main);
-  const all = withoutRepeats(main ? [main, ...products] : products, context);
-  return { kind: main ? "product" : all.length > 0 ? "listing" : "none", products: all };
+export function* readAdded(
+  doc: Document,
+  added: readonly Element[],
+): Generator<undefined, readonly FoundProduct[], undefined> {
+  const places = yield* findAddedPlaces(doc, added);
+  return places ? (yield* readPlaces(places)).products : [];
 }

@@ -1,48 +1,46 @@
 import { nearest } from "./ancestors.ts";
-import type { Context } from "./context.ts";
+import type { Cluster } from "./clusters.ts";
+import { DOUBTS, type Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
-import { isPutAway } from "./furniture.ts";
-import { leadsToGroup } from "./link.ts";
+import type { Places } from "./places.ts";
 import type { FoundProduct } from "./product.ts";
-import type { Survey } from "./survey.ts";
-import { type Cluster, tileRoot } from "./tiles.ts";
+import { tileRoot } from "./tile-root.ts";
 import { unpricedTiles } from "./unpriced.ts";
 
-/** Tiles put together between two yields. */
-const STRIDE = 4;
 /** Bounds on hostile pages. */
 const MOST_PRODUCTS = 2000;
 
-const GIFT = /donate|donation|spenden|faire un don|donación|donazione|doação|doneren|pledge/i;
-
-/** Makes products of clusters and of pictures that the page says are products; `main` is already found. */
+/**
+ * Makes products of the clusters and of pictures that the page says are products; `main` is already put together.
+ * `doubted` hears of each that is none after all.
+ */
 export function* readTiles(
-  survey: Survey,
-  clusters: readonly Cluster[],
-  context: Context,
+  { survey, clusters, context }: Places,
   main: FoundProduct | null,
+  doubted?: Doubted,
 ): Generator<undefined, readonly FoundProduct[], undefined> {
-  const { furniture } = context;
   const products: FoundProduct[] = [];
   const tiles = clusters
     .filter(({ holdsMore, root }) => !holdsMore && root !== main?.root)
     .slice(0, MOST_PRODUCTS);
   const roots = new Set(tiles.map(({ root }) => root));
   const consider = (root: Element, { pictures, prices }: Pick<Cluster, "pictures" | "prices">) => {
-    const apart = furniture.isApart(root) || isPutAway(root, furniture);
-    if (apart || GIFT.test(root.textContent?.slice(0, 600) ?? "")) return;
-    const product = foundProduct({ root, role: "tile", pictures, prices }, context);
-    if (!product || (product.link && leadsToGroup(product.link))) return;
-    // One picture and one price, and nothing that says product, is no product.
-    if (product.link || tiles.length > 1 || product.evidence.length > 1) products.push(product);
+    let product: FoundProduct | null = null;
+    const make = () => {
+      product ??= foundProduct({ root, role: "tile", pictures, prices }, context);
+      return product;
+    };
+    const suspect = { root, pictures, prices, alone: tiles.length < 2, context, product: make };
+    const doubt = DOUBTS.find((doubts) => doubts(suspect));
+    if (doubt) doubted?.(root, doubt.name);
+    else if (product) products.push(product);
   };
-  for (const [i, tile] of tiles.entries()) {
-    if (i % STRIDE === 0) yield;
+  for (const tile of tiles) {
+    yield;
     consider(tileRoot(tile, survey), tile);
   }
-  yield;
   const taken = (picture: Element) => nearest(picture, (up) => roots.has(up) || up === main?.root) !== null;
-  for (const [root, pictures] of unpricedTiles(survey, context, products, taken)) {
+  for (const [root, pictures] of yield* unpricedTiles(survey, context, products, taken)) {
     yield;
     consider(root, { pictures, prices: [] });
   }

@@ -1,3 +1,4 @@
+import { within } from "./ancestors.ts";
 import { currencyCode } from "./currency.ts";
 import { plainText } from "./plain-text.ts";
 import { parseAmount } from "./price.ts";
@@ -13,8 +14,6 @@ export interface Described {
   readonly price: Price | null;
   /** True inside a list: then it is one of several, not what the page is about. */
   readonly listed: boolean;
-  /** The element that carries it (microdata, RDFa); null for data apart from the markup. */
-  readonly element: Element | null;
 }
 
 /** Bounds on hostile data: scripts read, characters of one, levels, and objects looked at in all. */
@@ -22,6 +21,12 @@ const MOST_SCRIPTS = 60;
 const LONGEST_SCRIPT = 2_000_000;
 const DEEPEST = 12;
 const MOST_OBJECTS = 6000;
+
+const SCRIPTS = 'script[type*="ld+json" i]';
+const MARKUP = '[itemscope][itemtype*="schema.org/Product" i],[typeof~="Product"],[typeof~="schema:Product"]';
+const PROPERTIES = ["name", "url", "image", "color", "category", "price", "lowPrice", "priceCurrency"];
+/** Properties whose products are some of several, or beside the one the page is about. */
+const LISTS = /^itemListElement$|related|similar/i;
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -52,7 +57,7 @@ function offerPrice(offers: unknown): Price | null {
     const source = isObject(inner) && get(offer, "price") === undefined ? inner : offer;
     const currency = currencyCode(get(source, "priceCurrency") ?? get(offer, "priceCurrency"));
     const amount =
-      amountOf(get(source, "price") ?? get(source, "lowPrice"), currency) ??
+      amountOf(get(source, "price") || get(source, "lowPrice"), currency) ??
       offerPrice(get(offer, "offers"))?.amount;
     if (amount && (!best || amount < best.amount)) best = { amount, currency };
   }
@@ -70,7 +75,7 @@ const addresses = (value: unknown): readonly string[] =>
 const isProduct = (node: Json): boolean =>
   list(get(node, "@type")).some((type) => /Product(Group|Model)?$/.test(String(type).slice(-40)));
 
-function describe(node: Json, listed: boolean, element: Element | null = null): Described {
+function describe(node: Json, listed: boolean): Described {
   const variants = list(get(node, "hasVariant")).filter(isObject);
   const variant = variants[0];
   return {
@@ -80,10 +85,8 @@ function describe(node: Json, listed: boolean, element: Element | null = null): 
     color: words(get(node, "color")),
     category: words(get(node, "category")),
     price:
-      offerPrice(get(node, "offers") ?? get(node, "price")) ??
-      offerPrice(variants.map((one) => first(get(one, "offers")))),
+      offerPrice(get(node, "offers") ?? node) ?? offerPrice(variants.map((one) => first(get(one, "offers")))),
     listed,
-    element,
   };
 }
 
@@ -106,39 +109,21 @@ function readJson(text: string): unknown {
   return null;
 }
 
-/** Products in JSON-LD. Walks breadth first, so that the bounds cut the deep end of hostile data. */
-function jsonProducts(doc: Document): Described[] {
+/** Products in a piece of JSON-LD. Walks breadth first, so that the bounds cut the deep end of hostile data. */
+function jsonProducts(data: unknown): Described[] {
   const found: Described[] = [];
-  let queue: { value: unknown; listed: boolean }[] = [];
-  for (const script of [...doc.querySelectorAll('script[type*="ld+json" i]')].slice(0, MOST_SCRIPTS)) {
-    const text = script.textContent ?? "";
-    if (text.length <= LONGEST_SCRIPT) queue.push({ value: readJson(text), listed: false });
-  }
+  let level = [{ value: data, listed: false }];
   let seen = 0;
-  for (let depth = 0; depth < DEEPEST && queue.length > 0; depth++) {
-    const next: typeof queue = [];
-    for (const { value, listed } of queue) {
+  for (let depth = 0; depth < DEEPEST; depth++) {
+    const next: typeof level = [];
+    for (const { value, listed } of level) {
       if (++seen > MOST_OBJECTS) return found;
-      if (Array.isArray(value)) {
-        for (const entry of value.slice(0, MOST_OBJECTS))
-          if (typeof entry === "object") next.push({ value: entry, listed });
-      } else if (isObject(value)) {
-        if (isProduct(value)) found.push(describe(value, listed));
-        else
-          for (const key of [
-            "@graph",
-            "mainEntity",
-            "itemListElement",
-            "item",
-            "hasPart",
-            "about",
-            "mainEntityOfPage",
-          ])
-            if (isObject(get(value, key)) || Array.isArray(get(value, key)))
-              next.push({ value: get(value, key), listed: listed || key === "itemListElement" });
-      }
+      if (isObject(value) && isProduct(value)) found.push(describe(value, listed));
+      else if (typeof value === "object")
+        for (const [key, inner] of Object.entries(value ?? {}).slice(0, MOST_OBJECTS))
+          if (typeof inner === "object") next.push({ value: inner, listed: listed || LISTS.test(key) });
     }
-    queue = next;
+    level = next;
   }
   return found;
 }
@@ -156,54 +141,50 @@ function markupValue(root: Element, name: string): string {
     )
       continue;
     const value = ["content", "href", "src"].map((key) => holder.getAttribute(key)).find(Boolean);
-    return value ?? holder.textContent ?? "";
+    return value ?? holder.textContent;
   }
   return "";
 }
 
-/** Products in microdata and RDFa; each carries its element. */
-const markupProducts = (doc: Document): Described[] =>
-  [
-    ...doc.querySelectorAll(
-      '[itemscope][itemtype*="schema.org/Product" i],[typeof~="Product"],[typeof~="schema:Product"]',
-    ),
-  ]
-    .slice(0, MOST_OBJECTS)
-    .map((element) => {
-      const value = (name: string) => markupValue(element, name);
-      const offers = { price: value("price") || value("lowPrice"), priceCurrency: value("priceCurrency") };
-      const node = {
-        name: value("name"),
-        url: value("url"),
-        image: value("image"),
-        color: value("color"),
-        category: value("category"),
-        offers,
-      };
-      return describe(node, false, element);
-    });
+/** What an element with microdata or RDFa says, as JSON-LD would. */
+const markupNode = (element: Element): Json =>
+  Object.fromEntries(PROPERTIES.map((name) => [name, markupValue(element, name)]));
 
-const meta = (doc: Document, name: string): string =>
-  doc.querySelector(`meta[property="${name}"],meta[name="${name}"]`)?.getAttribute("content") ?? "";
-
-/** The product that a page says it is, by Open Graph. */
-function openGraphProduct(doc: Document): Described[] {
-  if (!/product/i.test(meta(doc, "og:type")) && !meta(doc, "product:price:amount")) return [];
-  const price = (part: string) => meta(doc, `product:price:${part}`) || meta(doc, `og:price:${part}`);
-  const node = {
-    name: meta(doc, "og:title"),
-    url: meta(doc, "og:url"),
-    image: meta(doc, "og:image"),
-    color: meta(doc, "product:color"),
-    category: meta(doc, "product:category"),
-    offers: { price: price("amount"), priceCurrency: price("currency") },
+/** What a page says it is by Open Graph, as JSON-LD would; null where that is no product. */
+function openGraphNode(doc: Document): Json | null {
+  const meta = (name: string) =>
+    doc.querySelector(`meta[property="${name}"],meta[name="${name}"]`)?.getAttribute("content") ?? "";
+  const price = (part: string) => meta(`product:price:${part}`) || meta(`og:price:${part}`);
+  if (!/product/i.test(meta("og:type")) && !price("amount")) return null;
+  return {
+    name: meta("og:title"),
+    url: meta("og:url"),
+    image: meta("og:image"),
+    color: meta("product:color"),
+    price: price("amount"),
+    priceCurrency: price("currency"),
   };
-  return [describe(node, false)];
 }
 
-/** Everything that a document's data says about products, strongest source first. */
-export const describedProducts = (doc: Document): readonly Described[] => [
-  ...jsonProducts(doc),
-  ...markupProducts(doc),
-  ...openGraphProduct(doc),
-];
+/** Gives `learn` everything that the data in `scopes` says about products, strongest source first, a little at a time. */
+export function* learnProducts(
+  scopes: readonly (Document | Element)[],
+  learn: (product: Described) => void,
+): Generator<undefined, void, undefined> {
+  const inAll = (selector: string) => scopes.flatMap((scope) => within(scope, selector));
+  for (const { textContent } of inAll(SCRIPTS).slice(0, MOST_SCRIPTS)) {
+    yield;
+    if (textContent && textContent.length <= LONGEST_SCRIPT)
+      for (const product of jsonProducts(readJson(textContent))) learn(product);
+  }
+  yield;
+  for (const element of inAll(MARKUP).slice(0, MOST_OBJECTS)) {
+    yield;
+    learn(describe(markupNode(element), false));
+  }
+  yield;
+  for (const scope of scopes) {
+    const node = "head" in scope && openGraphNode(scope);
+    if (node) learn(describe(node, false));
+  }
+}

@@ -1,18 +1,24 @@
-import { countUp, nameOf } from "./ancestors.ts";
+import { countUp, nameOf, within } from "./ancestors.ts";
 import type { MoneyHint } from "./currency.ts";
 import { type PriceLeaf, priceLeafAt } from "./price-leaf.ts";
 
 /** Bounds on hostile pages. */
 const MOST_PICTURES = 4000;
-const MOST_TEXTS = 60_000;
-/** Work between two yields, in elements or text nodes. */
-const STRIDE = 60;
+const MOST_NODES = 200_000;
+const MOST_SHADOWS = 4000;
+/** Work between two yields: pictures, or steps over the page's elements and texts. */
+const PICTURES_STRIDE = 20;
+const NODES_STRIDE = 60;
 
 /** A picture narrower or lower than this is an icon, in CSS pixels; a tile's picture on a phone is about 150. */
 export const SMALLEST_PICTURE = 48;
+/** A browser draws a picture that did not come as a square of this side where nothing gives it a size, in CSS pixels. */
+export const BROKEN = 16;
 
 const ICON_NAME = /\b(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)\b/i;
-const PICTURES = 'img,[style*="url("],[data-bg],[data-background],[data-bgset],[data-background-image]';
+/** Elements that may show a picture. */
+export const PICTURES =
+  'img,[style*="url("],[data-bg],[data-background],[data-bgset],[data-background-image]';
 
 /** What a stretch of page shows that products are made of. */
 export interface Survey {
@@ -24,42 +30,57 @@ export interface Survey {
   readonly pricesIn: ReadonlyMap<Element, number>;
 }
 
+/** Whether an image was asked for and did not come. */
+const failed = (element: Element): boolean =>
+  "naturalWidth" in element &&
+  element.naturalWidth === 0 &&
+  "complete" in element &&
+  element.complete === true;
+
 function isIcon(element: Element): boolean {
-  const given = Number(element.getAttribute("width")) || Number.POSITIVE_INFINITY;
   const { width, height } = element.getBoundingClientRect();
-  // A picture that has not come yet may be one pixel wide where its attribute promises more.
-  const shown = Math.min(width, height) < 3 ? given : Math.min(width, height);
+  // A picture that has not come may have no size, or that of a mark or of its words, where its attribute promises more.
+  const sized = Math.min(width, height) > 2 && (!failed(element) || (width === height && width !== BROKEN));
+  const shown = sized
+    ? Math.min(width, height)
+    : Number(element.getAttribute("width")) || Number.POSITIVE_INFINITY;
   if (shown < SMALLEST_PICTURE) return true;
-  if (ICON_NAME.test(nameOf(element))) return width < 2 * SMALLEST_PICTURE;
-  const waits = element.getAttributeNames().some((name) => /^data-.*(src|bg)/.test(name));
-  return !waits && /\.svg(\?|$)/i.test(element.getAttribute("src") ?? "");
+  const drawn = /\.svg(\?|$)/i.test(element.getAttribute("src") ?? "");
+  return (drawn || ICON_NAME.test(nameOf(element))) && shown < 2 * SMALLEST_PICTURE;
 }
 
-/** Looks over `scopes` (elements that do not overlap) for pictures and prices, yielding as it goes. */
+/** Looks over `scopes` (elements that do not overlap) and their open shadow roots for pictures and prices, yielding as it goes. */
 export function* surveyOf(
   scopes: readonly Element[],
   hint: MoneyHint,
 ): Generator<undefined, Survey, undefined> {
   const pictures: Element[] = [];
   const prices = new Map<Element, PriceLeaf>();
-  let work = 0;
-  for (const scope of scopes) {
-    const inside = [...scope.querySelectorAll(PICTURES)].slice(0, MOST_PICTURES);
-    for (const element of scope.matches(PICTURES) ? [scope, ...inside] : inside) {
-      if (++work % STRIDE === 0) yield;
-      if (!isIcon(element)) pictures.push(element);
+  const picturesIn = new Map<Element, number>();
+  const pricesIn = new Map<Element, number>();
+  const roots: (Element | ShadowRoot)[] = [...scopes];
+  let nodes = 0;
+  for (const root of roots) {
+    for (const element of within(root, PICTURES)) {
+      if (pictures.length % PICTURES_STRIDE === 0) yield;
+      if (pictures.length >= MOST_PICTURES) break;
+      if (isIcon(element)) continue;
+      pictures.push(element);
+      countUp(picturesIn, element);
     }
-    const walker = scope.ownerDocument.createTreeWalker(scope, 4);
-    for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode(), n++) {
-      if (++work % STRIDE === 0) yield;
+    const walker = root.ownerDocument.createTreeWalker(root, 5);
+    for (let node: Node | null = root; node && nodes < MOST_NODES; node = walker.nextNode()) {
+      if (++nodes % NODES_STRIDE === 0) yield;
+      if (node.nodeType === 1) {
+        const { shadowRoot } = node as Element;
+        if (shadowRoot && roots.length < MOST_SHADOWS) roots.push(shadowRoot);
+        continue;
+      }
       const leaf = priceLeafAt(node, hint);
-      if (leaf) prices.set(leaf.element, leaf);
+      if (!leaf) continue;
+      if (!prices.has(leaf.element)) countUp(pricesIn, leaf.element);
+      prices.set(leaf.element, leaf);
     }
   }
-  return {
-    pictures,
-    prices: [...prices.values()],
-    picturesIn: countUp(pictures),
-    pricesIn: countUp(prices.keys()),
-  };
+  return { pictures, prices: [...prices.values()], picturesIn, pricesIn };
 }

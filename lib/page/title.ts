@@ -1,6 +1,10 @@
-import { nameKey, plainText } from "./plain-text.ts";
+import { linkUrl } from "./link.ts";
+import { headingText, nameKey, plainText } from "./plain-text.ts";
+import { letters } from "./price.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 
+/** Letters beside a price in one text from which on they may be the name of the product. */
+const SHORTEST_NAME = 4;
 /** Texts looked at in one product, and levels above each: a tile has about ten and five. */
 const MOST_TEXTS = 60;
 const LEVELS = 7;
@@ -9,12 +13,17 @@ const TITLE_NAME = /title|name|heading|caption/i;
 const OTHER_NAME =
   /brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|desc|excerpt|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
 const ACTION =
-  /^(add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save)\b.{0,18}$/i;
+  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save)\b.{0,18}$/i;
 
 interface Guess {
   readonly text: string;
+  /** The heading that the text is all of, if it is. */
+  readonly from: Element | null;
   readonly score: number;
 }
+
+/** A heading is longer than this only where it holds more than a name, in characters. */
+const LONGEST_MARKED = 160;
 
 /** What class names and properties say of a text, remembered by their wording: tiles repeat them. */
 const remembered = new Map<string, number>();
@@ -36,7 +45,14 @@ function toldBy(element: Element): number {
 const MOST_BY_WORDS = 4;
 
 /** The text and how much it looks like the name of a product, where that is more than `least`; `alt`: what the picture is called. */
-function weigh(written: string, holder: Element, root: Element, alt: string, least: number): Guess | null {
+function weigh(
+  written: string,
+  holder: Element,
+  root: Element,
+  link: string | null,
+  alt: string,
+  least: number,
+): Guess | null {
   let marked: Element | null = null;
   let score = 0;
   for (
@@ -46,7 +62,8 @@ function weigh(written: string, holder: Element, root: Element, alt: string, lea
   ) {
     const { tagName } = up;
     if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
-    if (tagName === "A") score += 1;
+    // A link elsewhere names what is there.
+    if (tagName === "A") score += link && linkUrl(up) && linkUrl(up) !== link ? -3 : 1;
     if (marked) continue;
     const told = toldBy(up);
     const heading = /^H[1-6]$/.test(tagName);
@@ -58,13 +75,14 @@ function weigh(written: string, holder: Element, root: Element, alt: string, lea
   }
   if (score + MOST_BY_WORDS <= least) return null;
   const whole = plainText(marked?.textContent);
-  const text = marked && whole.length < 160 ? whole : plainText(written);
+  const from = whole && whole.length < LONGEST_MARKED ? marked : null;
+  const text = from ? whole : plainText(written);
   const key = nameKey(text);
   if (ACTION.test(text)) score -= 5;
   if (key.length < 3) score -= 4;
   if (text.length > 120) score -= 3;
   if (key.length > 2 && alt && (alt.includes(key) || key.includes(alt))) score += 3;
-  return { text, score: score + Math.min(key.length, 24) / 24 };
+  return { text, from, score: score + Math.min(key.length, 24) / 24 };
 }
 
 /**
@@ -79,20 +97,22 @@ export function titleIn(
 ): string {
   const alt = plainText(image?.getAttribute("alt"));
   const altKey = nameKey(alt);
+  const address = link && linkUrl(link);
   const walker = root.ownerDocument.createTreeWalker(root, 4);
-  let best: Guess = { text: "", score: -1 };
+  let best: Guess = { text: "", from: null, score: -1 };
   for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
     const parent = node.parentElement;
     const written = node.nodeValue ?? "";
     if (!parent || !/\p{L}/u.test(written)) continue;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
     const part = written.trim();
-    if (prices.some(({ element, text }) => text.includes(part) && element.contains(parent))) continue;
+    const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
+    if (price && letters(price.words) < SHORTEST_NAME) continue;
     n++;
-    const guess = weigh(written, parent, root, altKey, best.score);
-    if (guess && guess.score > best.score) best = guess;
+    const guess = weigh(written, parent, root, address, altKey, best.score);
+    if (guess && guess.score > best.score) best = price ? { ...guess, text: price.words, from: null } : guess;
   }
-  if (best.text) return best.text;
+  if (best.text) return best.from ? headingText(best.from) : best.text;
   const said = [
     link?.getAttribute("title"),
     link?.getAttribute("aria-label"),

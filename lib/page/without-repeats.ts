@@ -8,11 +8,14 @@ const CLONE = '[aria-hidden="true"],[class*="clone"],[class*="duplicate"]';
  * several products share a link, as tiles that all lead to one order form do, their title and picture tell them apart.
  */
 export function withoutRepeats(products: readonly FoundProduct[], { furniture }: Context): FoundProduct[] {
-  const titles = new Map<string, string>();
+  const firsts = new Map<string, FoundProduct>();
   const shared = new Set<string>();
-  for (const { key, title } of products) {
-    if ((titles.get(key) ?? title) !== title) shared.add(key);
-    titles.set(key, title);
+  const names = (one: FoundProduct, other: FoundProduct) => one.root.textContent.includes(other.title);
+  for (const product of products) {
+    const first = firsts.get(product.key) ?? product;
+    firsts.set(product.key, first);
+    if (first.title !== product.title && !names(first, product) && !names(product, first))
+      shared.add(product.key);
   }
   const best = new Map<string, FoundProduct>();
   const worth = ({ role, root }: FoundProduct) =>
@@ -22,7 +25,11 @@ export function withoutRepeats(products: readonly FoundProduct[], { furniture }:
       ? `${product.title}\n${product.images[0] ?? ""}`.slice(0, 512)
       : product.key;
     const known = best.get(key);
-    if (!known || worth(product) > worth(known)) best.set(key, { ...product, key });
+    // Of two that are worth the same, the one whose name stands in both.
+    const better =
+      known &&
+      (worth(product) - worth(known) || Number(names(known, product)) - Number(names(product, known)));
+    if (better === undefined || better > 0) best.set(key, { ...product, key });
   }
   return [...best.values()];
 }

@@ -1,5 +1,6 @@
 import type { AskWorker, KnownWords } from "../link/messages.ts";
 import type { FoundProduct } from "../page/product.ts";
+import { slotTexts } from "../page/product-words.ts";
 import type { Palette, Swatch } from "../sample/palette.ts";
 import type { Slot } from "../words/slot.ts";
 import { batched } from "./batched.ts";
@@ -44,8 +45,13 @@ export function memoryOf(ask: AskWorker): Memory {
   }, GATHER);
   return {
     // A worker that cannot say what it remembers must not keep a picture from being read.
-    recall: ({ key, slotTexts, language }, picture) =>
-      recallAll({ key, slotTexts, language, picture }).catch(() => ({ slot: null, palette: null })),
+    recall: (product, picture) =>
+      recallAll({
+        key: product.key,
+        slotTexts: slotTexts(product),
+        language: product.language,
+        picture,
+      }).catch(() => ({ slot: null, palette: null })),
     remember: (picture, palette) => {
       if (isKept(picture) && palette.swatches.length)
         rememberAll({ picture, palette }).catch(() => undefined);

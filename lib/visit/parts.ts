@@ -1,11 +1,16 @@
 import type { AskWorker, PartName } from "../link/messages.ts";
+import type { Places } from "../page/places.ts";
+import type { FoundPage } from "../page/product.ts";
 import type { OpenCard } from "./card-subject.ts";
 import type { FollowDeps, Follower } from "./follow-products.ts";
 
 /** What the parts of the page script bring. Most pages of a store hold no product, and most badges are never opened. */
 export interface Parts {
-  /** Reads pictures and hangs badges; comes with the first product. */
-  readonly show: (deps: FollowDeps) => Follower;
+  /** Puts products together, reads pictures and hangs badges; comes with the first place that may show a product. */
+  readonly show: {
+    readonly readPlaces: (places: Places) => Generator<undefined, FoundPage, undefined>;
+    readonly follow: (deps: FollowDeps) => Follower;
+  };
   /** Shows cards; comes with the first press on a badge. */
   readonly card: (ask: AskWorker, signal: AbortSignal) => OpenCard;
 }

@@ -1,5 +1,6 @@
 import type { AskWorker } from "../link/messages.ts";
 import type { FoundProduct } from "../page/product.ts";
+import { colorText } from "../page/product-words.ts";
 import { PictureError, REASONS } from "../pixels/picture-error.ts";
 import type { PictureSource, ReadPicture } from "../pixels/picture-reader.ts";
 import type { Pixels } from "../pixels/pixels.ts";
@@ -23,7 +24,7 @@ export async function readPalette(
   read: ReadPicture,
   ask: AskWorker,
 ): Promise<Palette> {
-  const text = product.colorText.slice(0, TEXT_LENGTH);
+  const text = colorText(product).slice(0, TEXT_LENGTH);
   const sample = (pixels: Pixels) => ask("samplePicture", { pixels, slot, text });
   const readFrom = (from: PictureSource) =>
     read(from, {

@@ -2,7 +2,7 @@ import type { AskWorker, PageSummary } from "../link/messages.ts";
 import type { FoundPage, FoundProduct } from "../page/product.ts";
 import type { OpenCard } from "./card-subject.ts";
 import type { FollowDeps, Follower } from "./follow-products.ts";
-import { inSlices } from "./in-slices.ts";
+import { inSlices, type Work } from "./in-slices.ts";
 import { summarise } from "./summarise.ts";
 import { pictureOf } from "./tracked.ts";
 import { watchPage } from "./watch-page.ts";
@@ -23,11 +23,8 @@ export interface VisitDeps {
 
 /** How products are found and followed. */
 export interface VisitReaders {
-  readonly readPage: (document: Document) => Generator<undefined, FoundPage, undefined>;
-  readonly readAdded: (
-    document: Document,
-    elements: readonly Element[],
-  ) => Generator<undefined, readonly FoundProduct[], undefined>;
+  readonly readPage: (document: Document) => Work<FoundPage>;
+  readonly readAdded: (document: Document, elements: readonly Element[]) => Work<readonly FoundProduct[]>;
   /** Begins to follow products; called with the first one. */
   readonly follow: (deps: FollowDeps) => Promise<Follower>;
 }
@@ -60,7 +57,7 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
   let follower: Follower | null = null;
   let coming: Promise<Follower> | null = null;
 
-  const find = async <T>(work: Generator<undefined, T, undefined>, found: (result: T) => Promise<void>) => {
+  const find = async <T>(work: Work<T>, found: (result: T) => Promise<void>) => {
     finding += 1;
     changed();
     try {

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import type { ExplainedVerdict, PageSummary } from "../../lib/link/messages.ts";
 import { originOf } from "../../lib/link/origin-of.ts";
+import { type Explanation, explainPage } from "./explain-page.ts";
 import type { ExtensionBrowser } from "./open-extension.ts";
 
 /** A page as the extension saw it. */
@@ -8,6 +9,8 @@ export interface ScannedPage {
   readonly summary: PageSummary;
   /** By product key. */
   readonly verdicts: ReadonlyMap<string, ExplainedVerdict>;
+  /** Where it was asked for: what was found by which evidence, and what was left out and why. */
+  readonly explanation: Explanation | null;
 }
 
 /** How long a page may take to load before what is there is scanned; ms. */
@@ -68,12 +71,14 @@ async function explainAll(desk: Page, summary: PageSummary): Promise<Map<string,
  * Opens an address, lets the built extension read all of it, and returns what it found and judged.
  * @param desk a page of the extension, from which the page script is started and the worker asked
  * @param wait how long the reading may take, ms; what is read by then is returned
+ * @param explain reads the page once more, by a build that says why
  */
 export async function scanPage(
   extension: ExtensionBrowser,
   desk: Page,
   url: string,
   wait: number,
+  explain = false,
 ): Promise<ScannedPage> {
   const page = await extension.context.newPage();
   const origins = new Set<string>();
@@ -100,7 +105,8 @@ export async function scanPage(
       await page.waitForTimeout(POLL_MS);
     }
     if (!summary) throw new Error(`${url} could not be read within ${wait} ms. Give it longer with --wait.`);
-    return { summary, verdicts: await explainAll(desk, summary) };
+    const verdicts = await explainAll(desk, summary);
+    return { summary, verdicts, explanation: explain ? await explainPage(page) : null };
   } finally {
     await page.close();
   }

@@ -3,8 +3,13 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { entrySizes } from "../bench/entry-sizes.ts";
-import { measureFolder, summarize } from "../bench/measure-photos.ts";
+import { measureFolder, reliability, tableOf } from "../bench/measure-photos.ts";
+import { measureAccuracy } from "../bench/page-accuracy.ts";
 import { comparePageCost } from "../bench/page-cost.ts";
+import { measureReading } from "../bench/page-reading.ts";
+import { raceSamplers } from "../bench/race-samplers.ts";
+import { measureRelations } from "../bench/relations.ts";
+import { measureKinds } from "../bench/sample-kinds.ts";
 import { measureVerdicts } from "../bench/verdicts.ts";
 import { buildExtension } from "../browser/build-extension.ts";
 import { ensureChromium } from "../browser/ensure-chromium.ts";
@@ -17,9 +22,8 @@ import { storePictures } from "../store/store-pictures.ts";
 /** Tiles on the measured page. */
 const TILES = 240;
 
-/** Pictures that one sample is measured on, and runs over them. */
+/** Pictures that the sampler is timed on. */
 const PICTURES = 20;
-const RUNS = 3;
 
 /** Folders of labelled photos beside the repository; measured where they are there. */
 const PHOTO_FOLDERS = ["../shared/photos", "../shared/store-pictures"];
@@ -30,32 +34,26 @@ const say = (title: string, rows: unknown) => {
   table.table(rows);
 };
 
-const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
-
-/** Time of one sample in a real browser, ms, on pictures of the invented store; and accuracy on labelled photos. */
+/** Time of the sampler beside two quantizers on pictures of the invented store; and accuracy on labelled photos. */
 async function measureSampler() {
   const folder = await storePictures();
   const files = readdirSync(folder).filter((file) => file.endsWith(".jpg"));
   const desk = await openPictureDesk();
   try {
-    const times: number[] = [];
-    for (let run = 0; run < RUNS; run++) {
-      for (const file of files.slice(0, PICTURES)) {
-        times.push((await desk.sample(readFileSync(join(folder, file)))).ms);
-      }
-    }
+    const pictures: Uint8ClampedArray[] = [];
+    for (const file of files.slice(0, PICTURES))
+      pictures.push(await desk.pixels(readFileSync(join(folder, file))));
+    const race = await raceSamplers(pictures);
+    say("One picture of 96 × 96 in Chromium, ms, and the sampler's time against the others'", race);
     const photos: Record<string, unknown> = {};
     for (const path of PHOTO_FOLDERS.filter((path) => existsSync(join(path, "labels.json")))) {
-      const { pixels, words, middle } = await measureFolder(desk, path);
-      photos[path] = {
-        pixels: summarize(pixels),
-        ...(words.length > 0 && { words: summarize(words) }),
-        middleThird: summarize(middle),
-      };
-      say(`Labelled photos: ${path}`, photos[path]);
+      const scores = await measureFolder(desk, path);
+      const sureness = reliability([...scores.pixels, ...scores.words]);
+      photos[path] = { ways: tableOf(scores), reliability: sureness };
+      say(`Labelled photos: ${path}`, tableOf(scores));
+      say("How far a confidence can be trusted", sureness);
     }
-    return { medianMs: median(times), samples: times.length, photos };
+    return { race, photos };
   } finally {
     await desk.close();
   }
@@ -79,13 +77,29 @@ async function main(): Promise<void> {
   buildExtension();
   const sizes = entrySizes(BUILT_EXTENSION);
   say("Bytes after gzip", sizes);
+  const relations = measureRelations();
+  say("Relations: packed numbers beside culori's objects", { ...relations });
   const verdicts = measureVerdicts();
   say("Verdicts", { ...verdicts });
   const sampler = await measureSampler();
-  say("One sample in Chromium, ms", { median: sampler.medianMs, samples: sampler.samples });
+  const kinds = measureKinds();
+  for (const way of ["pixels", "words"] as const) {
+    say(`Generated pictures by kind, from ${way}`, kinds[way].kinds);
+    say(
+      `By skin tone; the worst is ${kinds[way].worstAboveMean} above the mean of the ten`,
+      kinds[way].tones,
+    );
+  }
+  const reading = await measureReading();
+  say("Finding the products of a page, ms on its main thread", { ...reading, added: undefined });
+  say("The same in tiles that it adds", reading.added);
+  const accuracy = await measureAccuracy();
+  say("Products found on the invented pages", accuracy);
   const page = await measurePage();
   say(`A page of ${TILES} tiles, scrolled through`, page);
-  process.stdout.write(`${JSON.stringify({ sizes, verdicts, sampler, page })}\n`);
+  process.stdout.write(
+    `${JSON.stringify({ sizes, relations, verdicts, sampler, kinds, reading, accuracy, page })}\n`,
+  );
 }
 
 main().catch((error: unknown) => {

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { colorText, slotTexts } from "../../lib/page/product-words.ts";
 import { firstSlot } from "../../lib/words/first-slot.ts";
 import type { PageCase } from "./cases/page-case.ts";
 import { readCase } from "./read-case.ts";
@@ -18,8 +19,8 @@ const only = (given: PageCase) => {
   return product;
 };
 const slotIn = (given: PageCase) => {
-  const { slotTexts, language } = only(given);
-  return firstSlot(slotTexts, language);
+  const product = only(given);
+  return firstSlot(slotTexts(product), product.language);
 };
 
 it("tells the slot by the title, else by the data's category, the link, the page's heading", () => {
@@ -50,7 +51,7 @@ it("tells the colour by the data, the chosen variant and the title", () => {
       head: `<script type="application/ld+json">{"@type":"Product","name":"Amalfi in navy","color":"Marine"}</script>`,
     },
   );
-  expect(only(given).colorText).toBe("Marine\nDeep sea\nAmalfi in navy");
+  expect(colorText(only(given))).toBe("Marine\nDeep sea\nAmalfi in navy");
 });
 
 it("says what it rests on", () => {

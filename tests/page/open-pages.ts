@@ -12,7 +12,10 @@ export interface ReadResult {
 
 const PICTURE = `<svg xmlns="http://www.w3.org/2000/svg" width="600" height="800"><rect width="600" height="800" fill="#777"/></svg>`;
 
-/** A browser in which every address of shop.localhost answers: pages with the case at hand, pictures with a grey one. */
+/**
+ * A browser in which every address of shop.localhost answers: pages with the case at hand, pictures with a grey one,
+ * those in a folder `gone` with nothing.
+ */
 export interface Pages {
   open(page: PageCase): Promise<Page>;
   read(page: Page): Promise<ReadResult>;
@@ -31,21 +34,20 @@ const READ = `(() => {
 })()`;
 
 export async function openPages(): Promise<Pages> {
-  const [reader, adder] = await Promise.all([
-    bundle(entry("read-page.ts"), "Reader"),
-    bundle(entry("read-added.ts"), "Adder"),
-  ]);
+  const reader = await bundle(entry("read-page.ts"), "Reader");
   const browser = await openBrowser();
   return {
     async open(given) {
       const page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
-      await page.route("**/*", (route) =>
-        route.request().resourceType() === "document"
-          ? route.fulfill({ contentType: "text/html", body: htmlOf(given) })
-          : route.fulfill({ contentType: "image/svg+xml", body: PICTURE }),
-      );
+      await page.route("**/*", (route) => {
+        const request = route.request();
+        if (request.resourceType() === "document")
+          return route.fulfill({ contentType: "text/html", body: htmlOf(given) });
+        if (request.url().includes("/gone/")) return route.fulfill({ status: 404, body: "" });
+        return route.fulfill({ contentType: "image/svg+xml", body: PICTURE });
+      });
       await page.goto(given.url ?? "http://shop.localhost/list");
-      await page.evaluate(`${reader};${adder};globalThis.Reader = Reader;globalThis.Adder = Adder;`);
+      await page.evaluate(`${reader};globalThis.Reader = Reader;`);
       return page;
     },
     read: (page) => page.evaluate(READ),

@@ -1,6 +1,5 @@
 import { expect, it } from "vitest";
-import { readAdded } from "../../lib/page/read-added.ts";
-import { readPage } from "../../lib/page/read-page.ts";
+import { readAdded, readPage } from "../../lib/page/read-page.ts";
 import { documentOf, finish } from "./read-case.ts";
 
 const tile = (slug: string, title: string): string =>
@@ -19,11 +18,9 @@ it("reads only what was added", () => {
   list?.insertAdjacentHTML("beforeend", tile("b", "Silk blouse") + tile("c", "Boxy tee"));
   const added = [doc.getElementById("b"), doc.getElementById("c")].flatMap((element) => element ?? []);
   const found = finish(readAdded(doc, added));
-  expect(
-    found.map(({ title, price, slotTexts, role }) => [title, price?.currency, slotTexts[0], role]),
-  ).toEqual([
-    ["Silk blouse", "GBP", "Silk blouse", "tile"],
-    ["Boxy tee", "GBP", "Boxy tee", "tile"],
+  expect(found.map(({ title, price, subject, role }) => [title, price?.currency, subject, role])).toEqual([
+    ["Silk blouse", "GBP", "Shirts", "tile"],
+    ["Boxy tee", "GBP", "Shirts", "tile"],
   ]);
 });
 
@@ -39,6 +36,35 @@ it("finds the tile of a price that comes later than its picture", () => {
   const doc = listing();
   const price = doc.querySelector(".cost");
   expect(finish(readAdded(doc, price ? [price] : [])).map(({ title }) => title)).toEqual(["Camp shirt"]);
+});
+
+it("finds the tile of a picture that comes later than its price", () => {
+  const doc = listing();
+  const picture = doc.querySelector("img");
+  expect(finish(readAdded(doc, picture ? [picture] : [])).map(({ title }) => title)).toEqual(["Camp shirt"]);
+});
+
+it("takes what the added data says, without reading the rest again", () => {
+  const doc = listing();
+  finish(readPage(doc));
+  const list = doc.querySelector("ul");
+  const data = { "@type": "Product", name: "Silk blouse", color: "Damson" };
+  list?.insertAdjacentHTML(
+    "beforeend",
+    tile("b", "Silk blouse").replace(
+      "</li>",
+      `<script type="application/ld+json">${JSON.stringify(data)}</script></li>`,
+    ),
+  );
+  const added = doc.getElementById("b");
+  expect(finish(readAdded(doc, added ? [added] : [])).map(({ told }) => told.color)).toEqual(["Damson"]);
+});
+
+it("does not look around a clock that changes every second", () => {
+  const doc = listing();
+  doc.querySelector("h1")?.insertAdjacentHTML("afterend", '<p id="clock">12:04:31</p>');
+  const clock = doc.getElementById("clock");
+  expect(finish(readAdded(doc, clock ? [clock] : []))).toEqual([]);
 });
 
 it("finds nothing in nodes that are gone again", () => {

@@ -1,9 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { LOOK_ALIKE_CASES } from "./cases/look-alikes.ts";
-import { MAIN_CASES } from "./cases/main-products.ts";
-import { PICTURE_CASES } from "./cases/pictures.ts";
-import { TILE_CASES } from "./cases/tiles.ts";
-import { WHOLE_PAGES } from "./cases/whole-pages.ts";
+import { ALL_CASES } from "./cases/all-cases.ts";
 import { expectedLine, lineOf } from "./compare.ts";
 import { openPages, type Pages } from "./open-pages.ts";
 
@@ -13,13 +9,7 @@ beforeAll(async () => {
 });
 afterAll(() => pages.close());
 
-describe.each([
-  ["tiles", TILE_CASES],
-  ["pictures", PICTURE_CASES],
-  ["look-alikes", LOOK_ALIKE_CASES],
-  ["main products", MAIN_CASES],
-  ["whole pages", WHOLE_PAGES],
-])("%s, in a real browser", (_, cases) => {
+describe.each(ALL_CASES)("%s, in a real browser", (_, cases) => {
   it.each(cases)("$name", async (given) => {
     const page = await pages.open(given);
     const found = await pages.read(page);

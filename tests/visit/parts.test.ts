@@ -111,6 +111,17 @@ describe("inSlices", () => {
     expect(breaths.mock.calls.length).toBeGreaterThanOrEqual(100 / (SLICE + 1));
   });
 
+  it("waits for what the work yields", async () => {
+    const order: string[] = [];
+    function* work(): Generator<Promise<void> | undefined, string, undefined> {
+      yield Promise.resolve().then(() => void order.push("arrived"));
+      order.push("went on");
+      return "done";
+    }
+    expect(await inSlices(work(), new AbortController().signal)).toBe("done");
+    expect(order).toEqual(["arrived", "went on"]);
+  });
+
   it("ends with the visit", async () => {
     const ended = new AbortController();
     const { work } = worker(100, SLICE);

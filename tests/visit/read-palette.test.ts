@@ -6,7 +6,8 @@ import type { PictureSource, ReadPicture } from "../../lib/pixels/picture-reader
 import { readPalette } from "../../lib/visit/read-palette.ts";
 
 const product = {
-  colorText: "Crimson shirt",
+  title: "Crimson shirt",
+  told: { category: "", color: "" },
   images: ["http://shop.localhost/stand-in.gif", "http://shop.localhost/real.jpg"],
 } as unknown as FoundProduct;
 const source: PictureSource = { url: "http://shop.localhost/stand-in.gif", image: null };
@@ -70,7 +71,7 @@ describe("readPalette", () => {
 
   it("sends no more of the page's words than the worker takes", async () => {
     const ask = worker();
-    const wordy = { ...product, colorText: "red ".repeat(10_000) };
+    const wordy = { ...product, title: "red ".repeat(10_000) };
     await readPalette(wordy, "top", source, readerThatFails({}).read, ask as unknown as AskWorker);
     const [[, request] = []] = ask.mock.calls as unknown as [string, { text: string }][];
     expect(request?.text).toHaveLength(2_000);

@@ -10,8 +10,8 @@ import type {
 } from "../../lib/link/messages.ts";
 import { samplePixels } from "../../lib/sample/sample-pixels.ts";
 import { cardOpener } from "../../lib/visit/card-opener.ts";
-import { followOnPage } from "../../lib/visit/follow-on-page.ts";
 import { offerPart } from "../../lib/visit/parts.ts";
+import { showPart } from "../../lib/visit/show-part.ts";
 import { startVisit } from "../../lib/visit/start-visit.ts";
 
 export const asked: { name: string; request: unknown }[] = [];
@@ -58,7 +58,7 @@ const ask = (async (name: WorkerRequestName, request: never) => {
   return answers[name]?.(request) ?? null;
 }) as AskWorker;
 
-offerPart("show", followOnPage);
+offerPart("show", showPart);
 void startVisit({
   ask,
   publish: (summary) => summaries.push(structuredClone(summary)),

@@ -53,6 +53,11 @@ export const PICTURE_CASES: readonly PageCase[] = [
     `<picture><source data-srcset="/i/skirt.webp 400w"><img alt="" width="200" height="260"></picture>`,
   ),
   withPictures(
+    "drawn pictures",
+    `<img src="/i/camp.svg" width="200" height="260">`,
+    `<img src="/i/skirt.svg" width="200" height="260">`,
+  ),
+  withPictures(
     "an icon file beside the picture",
     `<img src="/i/zoom.svg" width="24" height="24"><img src="/i/camp.jpg" width="200" height="260">`,
     `<img src="/i/zoom.svg" width="24" height="24"><img src="/i/skirt.jpg" width="200" height="260">`,

@@ -1,0 +1,94 @@
+import { addTo, nearest, parentOf, within } from "./ancestors.ts";
+import type { PriceLeaf } from "./price-leaf.ts";
+import { SMALLEST_PICTURE, type Survey } from "./survey.ts";
+
+/** Prices in one tile: the price, the struck one, both again for screen readers. More is a list of products. */
+const MOST_PRICES = 6;
+/** Elements that hold everything, so that meeting in them means nothing. */
+export const WHOLE = /^(HTML|BODY|MAIN)$/;
+/** Elements looked at for a background picture in one tile, and tiles looked at so. */
+const MOST_BACKGROUNDS = 60;
+const MOST_BARE = 400;
+/** Prices or pictures joined between two yields. */
+const STRIDE = 100;
+
+/** The smallest element with a price and a picture, and what meets there. */
+export interface Cluster {
+  readonly root: Element;
+  readonly pictures: readonly Element[];
+  readonly prices: readonly PriceLeaf[];
+  /** True where it holds other products too: then it is no tile. */
+  readonly holdsMore: boolean;
+}
+
+/** What shows a background picture in an element, apart from what lies in `below`. */
+function backgroundIn(element: Element, below: Element | null): Element | undefined {
+  const view = element.ownerDocument.defaultView;
+  const parts = within(element, "*").filter((part) => !below?.contains(part));
+  return parts.slice(0, MOST_BACKGROUNDS).find((part) => {
+    const picture = view?.getComputedStyle(part).backgroundImage ?? "";
+    return /url\((?!.*svg)/.test(picture) && part.getBoundingClientRect().width >= SMALLEST_PICTURE;
+  });
+}
+
+/** Puts together what has the same root, a few at a time. */
+function* grouped<T>(
+  things: readonly T[],
+  rootOf: (thing: T) => Element | null,
+): Generator<undefined, Map<Element, T[]>, undefined> {
+  const groups = new Map<Element, T[]>();
+  for (const [i, thing] of things.entries()) {
+    if (i % STRIDE === 0) yield;
+    const root = rootOf(thing);
+    if (root) addTo(groups, root, thing);
+  }
+  return groups;
+}
+
+/** Every price with the picture nearest to it. */
+export function* clustersOf(survey: Survey): Generator<undefined, readonly Cluster[], undefined> {
+  const { picturesIn, pricesIn } = survey;
+  const groups = yield* grouped(survey.prices, (price) =>
+    nearest(price.element, (up) => picturesIn.has(up) || !parentOf(up)),
+  );
+  const pictures = yield* grouped(survey.pictures, (picture) => nearest(picture, (up) => groups.has(up)));
+  const clusters: Cluster[] = [];
+  for (const [root, prices] of groups) {
+    const own = pictures.get(root) ?? [];
+    const holdsMore =
+      WHOLE.test(root.tagName) ||
+      pricesIn.get(root) !== prices.length ||
+      prices.length > MOST_PRICES ||
+      own.length === 0;
+    clusters.push({ root, pictures: own, prices, holdsMore });
+    if (holdsMore) clusters.push(...(yield* bareClusters(prices, pricesIn)));
+  }
+  return clusters;
+}
+
+/** Prices without an image element may stand under a picture that only a style sheet knows. */
+function* bareClusters(
+  prices: readonly PriceLeaf[],
+  pricesIn: Survey["pricesIn"],
+): Generator<undefined, readonly Cluster[], undefined> {
+  const pictures = new Map<Element, Element>();
+  const groups = new Map<Element, PriceLeaf[]>();
+  for (const price of prices.slice(0, MOST_BARE)) {
+    yield;
+    let below: Element | null = null;
+    const root = nearest(price.element, (up) => {
+      if ((pricesIn.get(up) ?? 0) > MOST_PRICES || WHOLE.test(up.tagName)) return true;
+      const picture = backgroundIn(up, below);
+      below = up;
+      if (picture) pictures.set(up, picture);
+      return Boolean(picture);
+    });
+    if (root && pictures.has(root)) addTo(groups, root, price);
+  }
+  return [...groups].map(([root, own]) => ({
+    root,
+    pictures: [pictures.get(root) ?? root],
+    prices: own,
+    holdsMore: false,
+  }));
+}

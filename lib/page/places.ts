@@ -1,0 +1,52 @@
+import { type Cluster, clustersOf } from "./clusters.ts";
+import { addedContext, type Context, readContext } from "./context.ts";
+import { type MainDraft, mainProduct } from "./main-product.ts";
+import { scopesAround } from "./scopes-around.ts";
+import { type Survey, surveyOf } from "./survey.ts";
+
+/** Where products may be on a page, before any is put together. */
+export interface Places {
+  readonly context: Context;
+  readonly survey: Survey;
+  readonly clusters: readonly Cluster[];
+  /** What the page is about, if it is one product. */
+  readonly main: MainDraft | null;
+}
+
+/** Links by which a tile without a price may be known; looser than `leadsToProduct`. */
+const PRODUCT_LINKS = ["prod", "p", "item", "dp"].map((part) => `a[href*="/${part}"]`).join();
+
+/** The places, or null where nothing can come of them. */
+function worthwhile(places: Places): Places | null {
+  const { main, clusters, survey, context } = places;
+  if (main || clusters.some(({ holdsMore }) => !holdsMore)) return places;
+  const told = () => context.described.length > 0 || context.doc.querySelector(PRODUCT_LINKS) !== null;
+  return survey.pictures.length > 0 && told() ? places : null;
+}
+
+/**
+ * Looks where a document may show products: by its data, its prices and its pictures. Yields often, so that the caller
+ * can spread the work; nothing on the page is changed. Null where there is no such place.
+ */
+export function* findPlaces(doc: Document): Generator<undefined, Places | null, undefined> {
+  if (!doc.defaultView || !doc.body) return null;
+  const context = yield* readContext(doc);
+  const survey = yield* surveyOf([doc.body], context.hint);
+  const clusters = yield* clustersOf(survey);
+  const main = yield* mainProduct(survey, clusters, context);
+  return worthwhile({ context, survey, clusters, main });
+}
+
+/** The same in nodes that a page added later, without reading the rest of it again. */
+export function* findAddedPlaces(
+  doc: Document,
+  added: readonly Element[],
+): Generator<undefined, Places | null, undefined> {
+  if (!doc.defaultView) return null;
+  const context = yield* addedContext(doc, added);
+  const scopes = yield* scopesAround(doc, added);
+  if (scopes.length === 0) return null;
+  const survey = yield* surveyOf(scopes, context.hint);
+  const clusters = yield* clustersOf(survey);
+  return worthwhile({ context, survey, clusters, main: null });
+}

@@ -1,0 +1,18 @@
+import type { Doubted } from "./doubts.ts";
+import { foundProduct } from "./found-product.ts";
+import type { Places } from "./places.ts";
+import type { FoundPage } from "./product.ts";
+import { readTiles } from "./read-tiles.ts";
+import { withoutRepeats } from "./without-repeats.ts";
+
+/**
+ * Puts the products together that stand in places, and leaves out what is none. Yields often; nothing on the page is
+ * changed. `doubted` hears what was taken for a product and is none.
+ */
+export function* readPlaces(places: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
+  const main = places.main && foundProduct({ role: "main", ...places.main }, places.context);
+  yield;
+  const tiles = yield* readTiles(places, main, doubted);
+  const products = withoutRepeats(main ? [main, ...tiles] : tiles, places.context);
+  return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };
+}

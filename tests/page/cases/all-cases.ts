@@ -1,0 +1,27 @@
+import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
+import { MAIN_CASES } from "./main-products.ts";
+import type { PageCase } from "./page-case.ts";
+import { PAGES_WITHOUT_PRODUCTS } from "./pages-without-products.ts";
+import { PICTURE_CASES } from "./pictures.ts";
+import { SHOPS_ABROAD } from "./shops-abroad.ts";
+import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
+import { SHOPS_HOME_MADE } from "./shops-home-made.ts";
+import { SHOPS_MET_LATE } from "./shops-met-late.ts";
+import { SHOPS_UNLIKE_ANY } from "./shops-unlike-any.ts";
+import { TILE_CASES } from "./tiles.ts";
+import { WHOLE_PAGES } from "./whole-pages.ts";
+
+/** Every invented page, by what it is about. */
+export const ALL_CASES: readonly (readonly [subject: string, cases: readonly PageCase[]])[] = [
+  ["tiles", TILE_CASES],
+  ["pictures", PICTURE_CASES],
+  ["look-alikes", LOOK_ALIKE_CASES],
+  ["main products", MAIN_CASES],
+  ["whole pages", WHOLE_PAGES],
+  ["shops abroad", SHOPS_ABROAD],
+  ["home-made shops", SHOPS_HOME_MADE],
+  ["shops by kit", SHOPS_BY_KIT],
+  ["shops unlike any", SHOPS_UNLIKE_ANY],
+  ["shops met late", SHOPS_MET_LATE],
+  ["pages without products", PAGES_WITHOUT_PRODUCTS],
+];
