@@ -43,6 +43,11 @@ export async function serveFolder(folder: string): Promise<{ url: string; close:
   await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
   return {
     url: `http://page.localhost:${(server.address() as AddressInfo).port}`,
-    close: () => new Promise((done) => server.close(() => done())),
+    close: () =>
+      new Promise((done) => {
+        server.close(() => done());
+        // A browser keeps its connections open for minutes.
+        server.closeAllConnections();
+      }),
   };
 }
