@@ -17,6 +17,9 @@ export interface ColorName {
   readonly oklab: Oklab;
 }
 
+/** One swatch is named in the sentence of every piece that it goes with, and a name costs as much as tens of comparisons. */
+const named = new WeakMap<Oklab, ColorName>();
+
 /** Names a colour: in everyday words, among them its everyday term, and by its ISCC-NBS block. @throws ColorError when a part is not finite. */
 export function nameColor(c: Oklab): ColorName {
   const known = named.get(c);
@@ -25,9 +28,6 @@ export function nameColor(c: Oklab): ColorName {
   named.set(c, name);
   return name;
 }
-
-/** One swatch is named in the sentence of every piece that it goes with, and a name costs as much as tens of comparisons. */
-const named = new WeakMap<Oklab, ColorName>();
 
 function nameAnew(c: Oklab): ColorName {
   const iscc = isccName(c);

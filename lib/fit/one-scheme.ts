@@ -14,7 +14,7 @@ const STEPS = 360 / LOOK_HUE_STEP;
 /** Stands for a colour without a hue of its own. */
 export const NO_HUE = -1;
 
-/** Lightness and chroma (OKLCH) of the colours that stand for the steps: any strong colour would do. */
+/** Lightness and chroma (OKLCH) of the colours that stand for the steps; other strong ones would do as well. */
 const STEP_LIGHTNESS = 0.65;
 const STEP_CHROMA = 0.15;
 

@@ -44,11 +44,14 @@ function keepWardrobe({ closet, signal }: HandlerTools): () => Promise<Wardrobe>
     current = null;
   }, signal);
   return () => {
-    current ??= load().catch((error) => {
-      current = null;
-      throw error;
+    if (current) return current;
+    const loading = load();
+    current = loading;
+    // A closet that could not be read is read again when next asked for; one that changed meanwhile is being read already.
+    loading.catch(() => {
+      if (current === loading) current = null;
     });
-    return current;
+    return loading;
   };
 }
 

@@ -17,6 +17,8 @@ describe("bands", () => {
   test("cover 0–180 once, edge to edge", () => {
     expect(BANDS[0]?.from).toBe(0);
     expect(BANDS.at(-1)?.to).toBe(180);
+    // The name of an angle is looked up by its whole degree.
+    expect(BANDS.every(({ to }) => Number.isInteger(to))).toBe(true);
     for (const [index, { from }] of BANDS.slice(1).entries()) expect(from).toBe(BANDS[index]?.to);
   });
 

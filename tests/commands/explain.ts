@@ -43,14 +43,15 @@ function describe(point: ColorPoint) {
 }
 
 function compare(a: ColorPoint, b: ColorPoint) {
-  const { relation, alternatives, wheelAngle, deltaE2000, uncertainty } = relate(a, b);
+  const relating = relate(a, b);
+  const { relation, alternatives, wheelAngle, deltaE2000, uncertainty } = relating;
   const names = tellApart(nameColor(a.oklab), nameColor(b.oklab));
   return {
     relation,
     alternatives,
     wheelAngle: wheelAngle === null ? null : rounded(wheelAngle),
     deltaE2000: rounded(deltaE2000, 4),
-    why: whyRelation(a, b, relate(a, b), names),
+    why: whyRelation(a, b, relating, names),
     uncertainty: uncertainty === null ? null : rounded(uncertainty),
     hyab: rounded(deltaHyab(a, b)),
     cmc21: rounded(deltaCmc21(a, b)),
