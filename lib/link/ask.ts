@@ -25,6 +25,19 @@ const isGone = (error: unknown): boolean => String(error).includes("Extension co
 
 const after = (ms: number) => new Promise((done) => setTimeout(done, ms));
 
+/** The answer, or nothing where it does not come within `ANSWER_LIMIT_MS`. */
+async function inTime(answer: Promise<unknown>): Promise<unknown> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const silence = new Promise<void>((done) => {
+    timer = setTimeout(done, ANSWER_LIMIT_MS);
+  });
+  try {
+    return await Promise.race([answer, silence]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
 /**
  * Makes the function that asks the worker. Every request is safe to repeat, so that a worker which died on the way,
  * or keeps silent for `ANSWER_LIMIT_MS`, is simply asked again.
@@ -35,10 +48,7 @@ export function createAsk(send: (message: RequestEnvelope) => Promise<unknown>):
   return async <N extends WorkerRequestName>(name: N, request: WorkerRequests[N]["request"]) => {
     for (const pause of [...RETRY_WAITS_MS, null]) {
       try {
-        const reply = await Promise.race([
-          send({ to: "worker", ask: name, request }),
-          after(ANSWER_LIMIT_MS),
-        ]);
+        const reply = await inTime(send({ to: "worker", ask: name, request }));
         // The worker is this extension's own code and built its value from checked data; only the envelope is checked.
         if (isReplyEnvelope(reply)) {
           if (reply.ok) return reply.value as WorkerRequests[N]["reply"];

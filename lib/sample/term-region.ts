@@ -1,6 +1,6 @@
 import type { ColorTerm } from "../words/color-term.ts";
 
-/** A box in OKLCH: lightness 0–1, chroma 0–0.4, hue in degrees with half width (180: any hue). */
+/** A box in OKLCH: lightness 0–1, chroma 0–0.4, hue in degrees with half width (180 holds all hues). */
 export type TermRegion = readonly [
   darkest: number,
   lightest: number,

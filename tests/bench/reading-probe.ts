@@ -1,5 +1,5 @@
-import { readAdded, readPage } from "../../lib/page/read-page.ts";
 import { breathe, SLICE } from "../../lib/visit/in-slices.ts";
+import { readAdded, readPage } from "../page/read-page.ts";
 
 /** What one reading took on the page's own thread, in milliseconds. */
 export interface Reading {

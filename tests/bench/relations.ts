@@ -7,7 +7,8 @@ import { type PackedColors, packColors } from "../../lib/color/packed-colors.ts"
 import { relateToAll } from "../../lib/color/relate-to-all.ts";
 import { relationsIn } from "../../lib/color/relation-code.ts";
 import { roundedNames, type SlowColor, slowColor, slowFigures, slowNames } from "../color/slow-relation.ts";
-import { randomColor, seeded } from "./seeded.ts";
+import { randomFrom } from "../store/studio/random.ts";
+import { randomColor } from "./random-color.ts";
 
 export interface RelationFigures {
   readonly pairs: number;
@@ -38,7 +39,7 @@ const WARM_UP = 10;
 
 /** All pairs of `count` colours with `others`, by each of the three loops in turn, and whether they agree. */
 export function measureRelations(count = 200, others = 5000): RelationFigures {
-  const random = seeded(11);
+  const random = randomFrom(11);
   const ones = Array.from({ length: count }, () => randomColor(random));
   const all = Array.from({ length: others }, () => randomColor(random));
   const [points, allPoints] = [ones.map(colorPoint), all.map(colorPoint)];

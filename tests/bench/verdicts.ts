@@ -5,7 +5,8 @@ import { judge, prepareCloset } from "../../lib/fit/judge.ts";
 import type { Candidate, Verdict } from "../../lib/fit/verdict.ts";
 import type { Swatch } from "../../lib/sample/palette.ts";
 import { SLOTS } from "../../lib/words/slot.ts";
-import { randomColor, seeded } from "./seeded.ts";
+import { randomFrom } from "../store/studio/random.ts";
+import { randomColor } from "./random-color.ts";
 
 export interface VerdictFigures {
   readonly products: number;
@@ -28,7 +29,7 @@ const PRINT_EVERY = 4;
 
 /** Verdicts for `products` products against `pieces` pieces, of seeded random colours and all slots. */
 export function measureVerdicts(products = 200, pieces = 1000, runs = 5): VerdictFigures {
-  const random = seeded(7);
+  const random = randomFrom(7);
   const owned = Array.from({ length: pieces }, (_, at) => randomPiece(at, random));
   const candidates = Array.from({ length: products }, (_, at) => randomCandidate(at, random));
   const started = performance.now();

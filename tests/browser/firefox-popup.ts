@@ -1,3 +1,4 @@
+import { elementWithText } from "./element-with-text.ts";
 import type { Popup } from "./open-extension.ts";
 
 /** As the popup of Chromium, without a picture: the protocol takes none of it. */
@@ -68,7 +69,7 @@ export async function firefoxPopup(inWindow: InWindow, extension: string): Promi
     evaluate,
     waitFor,
     click: async (selector, text = "") => {
-      const found = `[...document.querySelectorAll(${JSON.stringify(selector)})].find((e) => e.textContent.includes(${JSON.stringify(text)}))`;
+      const found = elementWithText(selector, text);
       await waitFor(found);
       await run(`const hand = window.windowUtils.setHandlingUserInput(true);
         try { ${found}.click(); } finally { hand.destruct(); }`);

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type BrowserContext, type CDPSession, chromium, type Page, type Worker } from "playwright-core";
+import { elementWithText } from "./element-with-text.ts";
 import { findChromium } from "./find-chromium.ts";
 import { QUIET_FLAGS } from "./open-browser.ts";
 
@@ -94,7 +95,7 @@ function popupOf(session: CDPSession, targetId: string, send: Send): Popup {
     evaluate,
     waitFor,
     click: async (selector, text = "") => {
-      const found = `[...document.querySelectorAll(${JSON.stringify(selector)})].find((e) => e.textContent.includes(${JSON.stringify(text)}))`;
+      const found = elementWithText(selector, text);
       await waitFor(found);
       await evaluate(`${found}.scrollIntoView({ block: "center" })`);
       const box = await evaluate<{ x: number; y: number }>(

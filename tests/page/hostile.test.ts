@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { readPage } from "../../lib/page/read-page.ts";
 import type { PageCase } from "./cases/page-case.ts";
 import { documentOf, finish, readCase } from "./read-case.ts";
+import { readPage } from "./read-page.ts";
 
 const page = (body: string, head = ""): PageCase => ({ name: "", kind: "listing", products: [], body, head });
 const tile = (link: string, title: string, src = "/i/a.jpg"): string =>

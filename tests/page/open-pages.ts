@@ -22,7 +22,7 @@ export interface Pages {
   close(): Promise<void>;
 }
 
-const entry = (file: string): string => new URL(`../../lib/page/${file}`, import.meta.url).pathname;
+const READER = new URL("./read-page.ts", import.meta.url).pathname;
 
 const READ = `(() => {
   const work = Reader.readPage(document);
@@ -34,7 +34,7 @@ const READ = `(() => {
 })()`;
 
 export async function openPages(): Promise<Pages> {
-  const reader = await bundle(entry("read-page.ts"), "Reader");
+  const reader = await bundle(READER, "Reader");
   const browser = await openBrowser();
   return {
     async open(given) {

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { readAdded, readPage } from "../../lib/page/read-page.ts";
 import { documentOf, finish } from "./read-case.ts";
+import { readAdded, readPage } from "./read-page.ts";
 
 const tile = (slug: string, title: string): string =>
   `<li id="${slug}"><a href="/p/${slug}"><img src="/i/${slug}.jpg" width="200" height="260"></a><h3>${title}</h3><span class="cost">£49</span></li>`;

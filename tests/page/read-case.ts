@@ -1,7 +1,7 @@
 import { Window } from "happy-dom";
 import type { FoundPage } from "../../lib/page/product.ts";
-import { readPage } from "../../lib/page/read-page.ts";
 import { htmlOf, type PageCase } from "./cases/page-case.ts";
+import { readPage } from "./read-page.ts";
 
 /** Runs a generator to its end. */
 export function finish<T>(work: Generator<undefined, T, undefined>): T {

@@ -1,7 +1,7 @@
-import type { Doubted } from "./doubts.ts";
-import { findAddedPlaces, findPlaces } from "./places.ts";
-import type { FoundPage, FoundProduct } from "./product.ts";
-import { readPlaces } from "./read-places.ts";
+import type { Doubted } from "../../lib/page/doubts.ts";
+import { findAddedPlaces, findPlaces } from "../../lib/page/places.ts";
+import type { FoundPage, FoundProduct } from "../../lib/page/product.ts";
+import { readPlaces } from "../../lib/page/read-places.ts";
 
 /** Reads the products of a document in one go: where the page script brings its second half in between, nothing waits here. */
 export function* readPage(doc: Document, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
