@@ -4,8 +4,9 @@ import { chooseSwatches } from "./choose-swatches.ts";
 import { aOf, bOf, lightnessOf } from "./color-bins.ts";
 import { confidenceOf } from "./confidence-of.ts";
 import { findShades } from "./find-shades.ts";
-import type { Evidence, Palette } from "./palette.ts";
+import type { Evidence, Palette, Swatch } from "./palette.ts";
 import { readPicture } from "./picture.ts";
+import { saidMetal } from "./said-metal.ts";
 import { isFigure, placeOfSlot } from "./slot-place.ts";
 import { bestFit } from "./term-region.ts";
 import { cloth, pixelCloth, weighCloth } from "./weigh-cloth.ts";
@@ -60,10 +61,11 @@ export function samplePixels(
   if ((chosen.standing.said ?? 0) > SAID) evidence.push("words");
   if (figure && hints.slot) evidence.push("slot");
   return {
-    swatches: chosen.colors.map(({ l, a, b, mass: own }) => ({
-      oklab: [l / 100, a / 100, b / 100],
-      share: own / mass,
-    })),
+    swatches: chosen.colors.map(({ l, a, b, mass: own }): Swatch => {
+      const oklab = [l / 100, a / 100, b / 100] as const;
+      const finish = saidMetal(terms, oklab);
+      return { oklab, share: own / mass, ...(finish && { finish }) };
+    }),
     confidence: confidenceOf(chosen.standing),
     evidence,
   };

@@ -1,6 +1,6 @@
 import { colorPoint } from "../../lib/color/color-point.ts";
 import { hexOf } from "../../lib/color/hex-of.ts";
-import { nameColor } from "../../lib/color/name-color.ts";
+import { swatchName } from "../../lib/color/swatch-name.ts";
 import type { Swatch } from "../../lib/sample/palette.ts";
 
 /** A swatch as the commands print it. */
@@ -13,6 +13,7 @@ export interface SwatchLine {
 }
 
 /** Turns a swatch into the line that `sample` and `scan` print of it. */
-export function swatchLine({ oklab, share }: Swatch): SwatchLine {
-  return { hex: hexOf(oklab), oklab, share, name: nameColor(oklab).everyday, level: colorPoint(oklab).level };
+export function swatchLine(swatch: Swatch): SwatchLine {
+  const { oklab, share } = swatch;
+  return { hex: hexOf(oklab), oklab, share, name: swatchName(swatch), level: colorPoint(oklab).level };
 }
