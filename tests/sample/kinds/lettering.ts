@@ -1,4 +1,5 @@
 import type { Point } from "../../store/studio/outline.ts";
+import type { Board } from "../../store/studio/paint-drawing.ts";
 
 /** Strokes that look like a line of letters from (x, y) on. */
 export function lettering(
@@ -18,7 +19,7 @@ export function lettering(
 }
 
 /** Starts a line through points. */
-export function trace(board: OffscreenCanvasRenderingContext2D, line: readonly Point[]): void {
+export function trace(board: Board, line: readonly Point[]): void {
   board.beginPath();
   line.forEach(([x, y], i) => {
     if (i === 0) board.moveTo(x, y);

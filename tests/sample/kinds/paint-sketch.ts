@@ -19,8 +19,7 @@ interface Glass {
 
 function glassOf(view: View, drawing: Drawing): Glass | null {
   const sketch = new Sketch();
-  // A sketch knows of a canvas what the studio's drawings use.
-  drawing.draw(sketch as unknown as OffscreenCanvasRenderingContext2D);
+  drawing.draw(sketch);
   const frame = frameOf(
     sketch.strokes.flatMap(({ outline }) => outline),
     view,

@@ -1,13 +1,11 @@
 import type { Point } from "../../store/studio/outline.ts";
-import type { Drawing } from "../../store/studio/paint-drawing.ts";
+import type { Board, Drawing } from "../../store/studio/paint-drawing.ts";
 import { round } from "./dyes.ts";
 import { lettering, trace } from "./lettering.ts";
 import { viewOf } from "./sheet.ts";
 import type { Figure } from "./shot.ts";
 
 const INKS = ["#d0021b", "#111111", "#f7d038", "#1f7a4d", "#ffffff"] as const;
-
-type Board = OffscreenCanvasRenderingContext2D;
 
 /** What a shop prints over its pictures: a round badge, a ribbon across a corner, a bar of text, or a watermark. */
 export function sticker(number: number, random: () => number): Figure {

@@ -1,4 +1,5 @@
 import { flipped, type Knot, mirrored, smooth } from "./outline.ts";
+import type { Board } from "./paint-drawing.ts";
 import { knots, points } from "./points.ts";
 import { type Layer, other, stroke } from "./stage.ts";
 
@@ -102,20 +103,13 @@ export function hairInFront(style: HairStyle, hair: string): Layer[] {
 
 /** A face that is nobody's: brows, eyes, nose and mouth as soft stains and small strokes. `deep` skin takes stronger lips. */
 export function face(hair: string, lips: string): Layer[] {
-  const stain = (draw: (board: OffscreenCanvasRenderingContext2D) => void, soft: number): Layer => ({
+  const stain = (draw: (board: Board) => void, soft: number): Layer => ({
     how: "stain",
     soft,
     span: HEAD,
     draw,
   });
-  const oval = (
-    board: OffscreenCanvasRenderingContext2D,
-    x: number,
-    y: number,
-    rx: number,
-    ry: number,
-    turn = 0,
-  ): void => {
+  const oval = (board: Board, x: number, y: number, rx: number, ry: number, turn = 0): void => {
     board.beginPath();
     board.ellipse(x, y, rx, ry, turn, 0, 7);
     board.fill();

@@ -2,9 +2,26 @@ import { lightOfCode } from "./light.ts";
 import type { Point } from "./outline.ts";
 import { frameAround, type Photo, readyBoard, WIDTH } from "./photo.ts";
 
+/** As much of a canvas as drawings use. */
+export type Board = Pick<
+  OffscreenCanvasRenderingContext2D,
+  | "arc"
+  | "beginPath"
+  | "bezierCurveTo"
+  | "ellipse"
+  | "fill"
+  | "fillStyle"
+  | "lineTo"
+  | "lineWidth"
+  | "moveTo"
+  | "quadraticCurveTo"
+  | "stroke"
+  | "strokeStyle"
+>;
+
 /** A flat drawing in the scene's coordinates: seams, buttons, a face, a hook. */
 export interface Drawing {
-  readonly draw: (board: OffscreenCanvasRenderingContext2D) => void;
+  readonly draw: (board: Board) => void;
   /** Points that it lies between. */
   readonly span: readonly Point[];
   /** Softness of its edges, scene units. */
