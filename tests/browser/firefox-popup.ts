@@ -8,7 +8,7 @@ export type FirefoxPopup = Omit<Popup, "screenshot">;
 export type InWindow = <T>(expression: string) => Promise<T>;
 
 /** How long a step of the popup may take before the test fails; ms. */
-const POPUP_WAIT_MS = 15_000;
+const POPUP_WAIT_MS = 30_000;
 const POLL_MS = 50;
 
 /** A popup that is still being put on the screen loses what it is asked; ms until it counts as lost. */
@@ -51,19 +51,30 @@ export async function firefoxPopup(inWindow: InWindow, extension: string): Promi
     return value;
   };
   const evaluate = <T>(expression: string) => run<T>(`return ${expression};`);
+  // A look that got lost, or came before there was a page, is taken again.
+  const sees = (expression: string) => evaluate<boolean>(`Boolean(${expression})`).catch(() => false);
   const waitFor = (expression: string) =>
     waitUntil(
       async () =>
         `The popup never came to ${expression}. It shows:\n${await evaluate("document.body.innerText")}`,
-      () => evaluate<boolean>(`Boolean(${expression})`),
+      () => sees(expression),
     );
+  const close = async () => {
+    await inWindow(`${POPUP}?.closest("panel").hidePopup()`);
+    await waitUntil(
+      async () => "The popup did not close.",
+      () => inWindow<boolean>(`!${POPUP}`),
+    );
+  };
+  // The button would only close one that a failed step left open.
+  await close();
   await inWindow(`(async () => {
     const { ExtensionParent } = ChromeUtils.importESModule("resource://gre/modules/ExtensionParent.sys.mjs");
     await ExtensionParent.apiManager.global.browserActionFor(${extension}).triggerAction(window);
   })()`);
   await waitUntil(
     async () => "The popup did not open.",
-    () => evaluate<boolean>("Boolean(document.querySelector('.popup'))").catch(() => false),
+    () => sees("document.querySelector('.popup')"),
   );
   return {
     evaluate,
@@ -74,12 +85,6 @@ export async function firefoxPopup(inWindow: InWindow, extension: string): Promi
       await run(`const hand = window.windowUtils.setHandlingUserInput(true);
         try { ${found}.click(); } finally { hand.destruct(); }`);
     },
-    close: async () => {
-      await inWindow(`${POPUP}?.closest("panel").hidePopup()`);
-      await waitUntil(
-        async () => "The popup did not close.",
-        () => inWindow<boolean>(`!${POPUP}`),
-      );
-    },
+    close,
   };
 }
