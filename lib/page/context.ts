@@ -65,7 +65,7 @@ export function* readContext(doc: Document): Generator<undefined, Context, undef
   const learn = (one: Described) => {
     const path = pathOf(one.url, doc.baseURI);
     const name = nameKey(one.name);
-    if (described.length > MOST_DESCRIBED || (byName.get(name) ?? byPath.get(path))) return;
+    if (described.length >= MOST_DESCRIBED || (byName.get(name) ?? byPath.get(path))) return;
     described.push(one);
     if (path) byPath.set(path, one);
     if (name) byName.set(name, one);

@@ -14,7 +14,7 @@ export interface Places {
 }
 
 /** Links by which a tile without a price may be known; looser than `leadsToProduct`. */
-const PRODUCT_LINKS = ["prod", "p", "item", "dp"].map((part) => `a[href*="/${part}"]`).join();
+const PRODUCT_LINKS = ["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${part}" i]`).join();
 
 /** The places, or null where nothing can come of them. */
 function worthwhile(places: Places): Places | null {

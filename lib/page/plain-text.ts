@@ -11,7 +11,7 @@ const NAMED: Readonly<Record<string, string>> = {
 };
 
 /** Entities that a store wrote into data that is not HTML. Unknown ones stay as they are. */
-export const decodeEntities = (text: string): string =>
+const decodeEntities = (text: string): string =>
   text.replace(/&(?:#(\d{1,7})|#x([\da-f]{1,6})|(\w{2,6}));/gi, (whole, decimal, hex, name) => {
     if (name) return NAMED[name.toLowerCase()] ?? whole;
     const code = decimal ? Number(decimal) : Number.parseInt(hex, 16);

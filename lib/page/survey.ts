@@ -60,10 +60,11 @@ export function* surveyOf(
   const pricesIn = new Map<Element, number>();
   const roots: (Element | ShadowRoot)[] = [...scopes];
   let nodes = 0;
+  let looked = 0;
   for (const root of roots) {
     for (const element of within(root, PICTURES)) {
-      if (pictures.length % PICTURES_STRIDE === 0) yield;
-      if (pictures.length >= MOST_PICTURES) break;
+      if (looked++ % PICTURES_STRIDE === 0) yield;
+      if (looked > MOST_PICTURES) break;
       if (isIcon(element)) continue;
       pictures.push(element);
       countUp(picturesIn, element);

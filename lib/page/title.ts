@@ -63,7 +63,7 @@ function weigh(
     const { tagName } = up;
     if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
     // A link elsewhere names what is there.
-    if (tagName === "A") score += link && linkUrl(up) && linkUrl(up) !== link ? -3 : 1;
+    if (tagName === "A") score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
     if (marked) continue;
     const told = toldBy(up);
     const heading = /^H[1-6]$/.test(tagName);

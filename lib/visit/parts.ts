@@ -25,9 +25,22 @@ export function offerPart<N extends PartName>(name: N, part: Parts[N]): void {
   world[KEY] = { ...world[KEY], [name]: part };
 }
 
+/** Parts on their way: who else needs one waits for the same. */
+const coming = new Map<PartName, Promise<unknown>>();
+
+async function askForPart(ask: AskWorker, name: PartName): Promise<void> {
+  const way = coming.get(name) ?? ask("bringPart", { name });
+  coming.set(name, way);
+  try {
+    await way;
+  } finally {
+    coming.delete(name);
+  }
+}
+
 /** A part, brought by the worker unless it is here. @throws as `ask` does */
 export async function bringPart<N extends PartName>(ask: AskWorker, name: N): Promise<Parts[N]> {
-  if (!world[KEY]?.[name]) await ask("bringPart", { name });
+  if (!world[KEY]?.[name]) await askForPart(ask, name);
   const part = world[KEY]?.[name];
   if (!part) throw new Error("A part of Hueward did not arrive. Reload this page to go on.");
   return part;

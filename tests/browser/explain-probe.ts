@@ -2,6 +2,7 @@ import { findPlaces } from "../../lib/page/places.ts";
 import { namesMoney, readTag } from "../../lib/page/price.ts";
 import { priceLeafAt } from "../../lib/page/price-leaf.ts";
 import { readPlaces } from "../../lib/page/read-places.ts";
+import { finish } from "../page/finish.ts";
 
 /** Texts with money that are told of at most: a page may be full of them. */
 const MOST_TEXTS = 200;
@@ -16,13 +17,6 @@ export interface Told {
   readonly found: readonly { place: string; title: string; role: string; evidence: readonly string[] }[];
   readonly doubted: readonly { place: string; text: string; doubt: string }[];
 }
-
-const finish = <T>(work: Generator<unknown, T, undefined>): T => {
-  for (;;) {
-    const step = work.next();
-    if (step.done) return step.value;
-  }
-};
 
 /** Where an element stands, as short as a person needs to find it. */
 function placeOf(element: Element): string {

@@ -71,7 +71,7 @@ function collect(node: RemoteNode, hidden: boolean, found: FirefoxNode[]): void 
 }
 
 /** Evaluates an expression where `target` says; throws with the page's own words where that fails. */
-export async function evaluateIn(bidi: Bidi, target: object, expression: string, options: object = {}) {
+async function evaluateIn(bidi: Bidi, target: object, expression: string, options: object = {}) {
   const answer = await bidi.send<Evaluated>("script.evaluate", {
     expression,
     target,

@@ -1,15 +1,12 @@
 import { elementWithText } from "./element-with-text.ts";
 import type { Popup } from "./open-extension.ts";
+import { neverCame, waitForPopup } from "./wait-for-popup.ts";
 
 /** As the popup of Chromium, without a picture: the protocol takes none of it. */
 export type FirefoxPopup = Omit<Popup, "screenshot">;
 
 /** Evaluates an expression in the browser's own window and gives its JSON value. */
 export type InWindow = <T>(expression: string) => Promise<T>;
-
-/** How long a step of the popup may take before the test fails; ms. */
-const POPUP_WAIT_MS = 30_000;
-const POLL_MS = 50;
 
 /** A popup that is still being put on the screen loses what it is asked; ms until it counts as lost. */
 const ANSWER_MS = 5_000;
@@ -31,14 +28,6 @@ const inPopup = (body: string) => {
   })`;
 };
 
-async function waitUntil(what: () => Promise<string>, look: () => Promise<boolean>): Promise<void> {
-  const end = Date.now() + POPUP_WAIT_MS;
-  while (!(await look())) {
-    if (Date.now() > end) throw new Error(await what());
-    await new Promise((done) => setTimeout(done, POLL_MS));
-  }
-}
-
 /**
  * The real popup of the toolbar button in Firefox. The protocol lists no popups, so the browser's own window reaches
  * into it; its clicks count as a person's, as the browser demands for a grant.
@@ -53,17 +42,17 @@ export async function firefoxPopup(inWindow: InWindow, extension: string): Promi
   const evaluate = <T>(expression: string) => run<T>(`return ${expression};`);
   // A look that got lost, or came before there was a page, is taken again.
   const sees = (expression: string) => evaluate<boolean>(`Boolean(${expression})`).catch(() => false);
-  const waitFor = (expression: string) =>
-    waitUntil(
-      async () =>
-        `The popup never came to ${expression}. It shows:\n${await evaluate("document.body.innerText")}`,
+  const waitFor = async (expression: string) => {
+    await waitForPopup(
       () => sees(expression),
+      async () => neverCame(expression, await evaluate("document.body.innerText")),
     );
+  };
   const close = async () => {
     await inWindow(`${POPUP}?.closest("panel").hidePopup()`);
-    await waitUntil(
-      async () => "The popup did not close.",
+    await waitForPopup(
       () => inWindow<boolean>(`!${POPUP}`),
+      () => "The popup did not close.",
     );
   };
   // The button would only close one that a failed step left open.
@@ -72,9 +61,9 @@ export async function firefoxPopup(inWindow: InWindow, extension: string): Promi
     const { ExtensionParent } = ChromeUtils.importESModule("resource://gre/modules/ExtensionParent.sys.mjs");
     await ExtensionParent.apiManager.global.browserActionFor(${extension}).triggerAction(window);
   })()`);
-  await waitUntil(
-    async () => "The popup did not open.",
+  await waitForPopup(
     () => sees("document.querySelector('.popup')"),
+    () => "The popup did not open.",
   );
   return {
     evaluate,

@@ -5,6 +5,7 @@ import { type BrowserContext, type CDPSession, chromium, type Page, type Worker 
 import { elementWithText } from "./element-with-text.ts";
 import { findChromium } from "./find-chromium.ts";
 import { QUIET_FLAGS } from "./open-browser.ts";
+import { neverCame, waitForPopup } from "./wait-for-popup.ts";
 
 /** Where `wxt build` puts the extension that is tested and shown. */
 export const BUILT_EXTENSION = ".output/chrome-mv3";
@@ -40,10 +41,6 @@ export interface Popup {
   screenshot(): Promise<Buffer>;
   close(): Promise<void>;
 }
-
-/** How long a step of the popup may take before the test fails; ms. */
-const POPUP_WAIT_MS = 15_000;
-const POLL_MS = 50;
 
 type Send = (method: string, params?: object) => Promise<unknown>;
 
@@ -82,14 +79,10 @@ function popupOf(session: CDPSession, targetId: string, send: Send): Popup {
     return answer.result.value;
   };
   const waitFor = async (expression: string) => {
-    const end = Date.now() + POPUP_WAIT_MS;
-    while (!(await evaluate<boolean>(`Boolean(${expression})`))) {
-      if (Date.now() > end) {
-        const text = await evaluate<string>("document.body.innerText");
-        throw new Error(`The popup never came to ${expression}. It shows:\n${text}`);
-      }
-      await new Promise((done) => setTimeout(done, POLL_MS));
-    }
+    await waitForPopup(
+      () => evaluate<boolean>(`Boolean(${expression})`),
+      async () => neverCame(expression, await evaluate("document.body.innerText")),
+    );
   };
   return {
     evaluate,
@@ -186,23 +179,18 @@ export async function openExtension(
       const tab = listed.targetInfos.find((info) => info.url === targetInfo.url);
       if (!tab) throw new Error(`No tab shows ${targetInfo.url}.`);
       await (session.send as unknown as Send)("Extensions.triggerAction", { id, targetId: tab.targetId });
-      const end = Date.now() + POPUP_WAIT_MS;
-      for (;;) {
-        const { targetInfos } = await session.send("Target.getTargets");
-        const popup = targetInfos.find((info) => info.type === "page" && info.url.endsWith("/popup.html"));
-        if (popup) {
-          const { sessionId } = await session.send("Target.attachToTarget", {
-            targetId: popup.targetId,
-            flatten: false,
-          });
-          let next = 0;
-          return popupOf(session, popup.targetId, (method, params = {}) =>
-            sendInto(session, sessionId, method, params, ++next),
-          );
-        }
-        if (Date.now() > end) throw new Error("The popup did not open.");
-        await new Promise((done) => setTimeout(done, POLL_MS));
-      }
+      const { targetId } = await waitForPopup(
+        async () => {
+          const { targetInfos } = await session.send("Target.getTargets");
+          return targetInfos.find((info) => info.type === "page" && info.url.endsWith("/popup.html"));
+        },
+        () => "The popup did not open.",
+      );
+      const { sessionId } = await session.send("Target.attachToTarget", { targetId, flatten: false });
+      let next = 0;
+      return popupOf(session, targetId, (method, params = {}) =>
+        sendInto(session, sessionId, method, params, ++next),
+      );
     },
     killWorker: async () => {
       const session = await browser.newBrowserCDPSession();

@@ -8,7 +8,7 @@ import { type FirefoxPage, firefoxPage, jsonOf } from "./firefox-page.ts";
 import { type FirefoxPopup, firefoxPopup } from "./firefox-popup.ts";
 
 /** Where `wxt build -b firefox` puts the extension. */
-export const BUILT_FOR_FIREFOX = ".output/firefox-mv3";
+const BUILT_FOR_FIREFOX = ".output/firefox-mv3";
 
 /** The add-on's id, as wxt.config.ts names it. */
 const ADDON = "hueward@hueward.invalid";
@@ -45,7 +45,10 @@ function addressOf(firefox: ChildProcess): Promise<string> {
   return new Promise((told, failed) => {
     let said = "";
     const timer = setTimeout(() => failed(new Error(`Firefox did not start:\n${said}`)), START_MS);
-    firefox.once("exit", () => failed(new Error(`Firefox ended at once:\n${said}`)));
+    firefox.once("exit", () => {
+      clearTimeout(timer);
+      failed(new Error(`Firefox ended at once:\n${said}`));
+    });
     firefox.stderr?.on("data", (data) => {
       said += data;
       const address = /WebDriver BiDi listening on (ws:\S+)/.exec(said)?.[1];

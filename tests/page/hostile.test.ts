@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { surveyOf } from "../../lib/page/survey.ts";
 import type { PageCase } from "./cases/page-case.ts";
-import { documentOf, finish, readCase } from "./read-case.ts";
+import { finish } from "./finish.ts";
+import { documentOf, readCase } from "./read-case.ts";
 import { readPage } from "./read-page.ts";
 
 const page = (body: string, head = ""): PageCase => ({ name: "", kind: "listing", products: [], body, head });
@@ -65,6 +67,15 @@ describe("a hostile page", () => {
     let steps = 0;
     while (!work.next().done) steps++;
     expect(steps).toBeGreaterThan(300 / 6);
+  });
+
+  it("is read in short steps also where a picture stands among thousands of icons", () => {
+    const icons = '<img src="/i/flag.png" width="16" height="16">'.repeat(2000);
+    const doc = documentOf(page(`<img src="/i/a.jpg" width="200" height="260">${icons}`));
+    const work = surveyOf([doc.body], { codes: [], regions: [] });
+    let steps = 0;
+    while (!work.next().done) steps++;
+    expect(steps).toBeGreaterThan(2000 / 20);
   });
 
   it("may have no body text at all", () => {

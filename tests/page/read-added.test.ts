@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { documentOf, finish } from "./read-case.ts";
+import { finish } from "./finish.ts";
+import { documentOf } from "./read-case.ts";
 import { readAdded, readPage } from "./read-page.ts";
 
 const tile = (slug: string, title: string): string =>

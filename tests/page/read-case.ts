@@ -1,15 +1,8 @@
 import { Window } from "happy-dom";
 import type { FoundPage } from "../../lib/page/product.ts";
 import { htmlOf, type PageCase } from "./cases/page-case.ts";
+import { finish } from "./finish.ts";
 import { readPage } from "./read-page.ts";
-
-/** Runs a generator to its end. */
-export function finish<T>(work: Generator<undefined, T, undefined>): T {
-  for (;;) {
-    const step = work.next();
-    if (step.done) return step.value;
-  }
-}
 
 /** A document without layout, as a page of the invented store. */
 export function documentOf(page: PageCase): Document {

@@ -1,6 +1,4 @@
-import { type ExpectedProduct, expected, type PageCase } from "./page-case.ts";
-
-const main = (row: string): ExpectedProduct => ({ ...expected(row)[0], role: "main" }) as ExpectedProduct;
+import { expected, expectedMain, type PageCase } from "./page-case.ts";
 
 const json = (data: unknown): string => `<script type="application/ld+json">${JSON.stringify(data)}</script>`;
 const tile = (slug: string, title: string, price: string): string =>
@@ -8,7 +6,7 @@ const tile = (slug: string, title: string, price: string): string =>
 const related = `<section><h2>You may also like</h2><ul>${tile("camp", "Camp shirt", "€49")}${tile("skirt", "Midi skirt", "€69")}</ul></section>`;
 const relatedProducts = expected("Camp shirt | 49 | EUR | camp", "Midi skirt | 69 | EUR | skirt");
 const gallery = `<div><img src="/i/coat-1.jpg" width="500" height="650"><img src="/i/coat-2.jpg" width="500" height="650"></div>`;
-const coat = main("Boiled wool coat | 289 | EUR | coat-1.jpg");
+const coat = expectedMain("Boiled wool coat | 289 | EUR | coat-1.jpg");
 
 /** Pages about one product, and pages whose data only says so. */
 export const MAIN_CASES: readonly PageCase[] = [
@@ -35,7 +33,7 @@ export const MAIN_CASES: readonly PageCase[] = [
     }),
     body: `<main><div>${gallery}<div><h1>Boiled wool coat</h1><button>Notify me</button></div></div>${related}</main>`,
     kind: "product",
-    products: [main("Boiled wool coat | 1289 | EUR | coat-1.jpg"), ...relatedProducts],
+    products: [expectedMain("Boiled wool coat | 1289 | EUR | coat-1.jpg"), ...relatedProducts],
   },
   {
     name: "a product group with variants, broken JSON beside it, entities in the name",
@@ -53,7 +51,7 @@ export const MAIN_CASES: readonly PageCase[] = [
     })}`,
     body: `<main>${gallery}<h1>Boiled wool coat &amp; belt</h1></main>`,
     kind: "product",
-    products: [main("Boiled wool coat & belt | 289 | EUR | coat-1.jpg")],
+    products: [expectedMain("Boiled wool coat & belt | 289 | EUR | coat-1.jpg")],
   },
   {
     name: "JSON-LD with line breaks in strings and a trailing comma",

@@ -27,9 +27,14 @@ export interface PageCase {
 export const htmlOf = ({ lang = "en", head = "", body }: PageCase): string =>
   `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>Tallow &amp; Finch</title>${head}</head><body>${body}</body></html>`;
 
-/** Expected products from a short table: "Title | amount | currency | picture". */
-export const expected = (...rows: readonly string[]): readonly ExpectedProduct[] =>
-  rows.map((row) => {
-    const [title = "", amount = "", currency = "", picture = ""] = row.split("|").map((cell) => cell.trim());
-    return { title, price: amount ? [Number(amount), currency || null] : null, picture };
-  });
+/** A product from a row: "Title | amount | currency | picture". */
+function productIn(row: string): ExpectedProduct {
+  const [title = "", amount = "", currency = "", picture = ""] = row.split("|").map((cell) => cell.trim());
+  return { title, price: amount ? [Number(amount), currency || null] : null, picture };
+}
+
+/** The products that such rows tell of. */
+export const expected = (...rows: readonly string[]): readonly ExpectedProduct[] => rows.map(productIn);
+
+/** The product that a page is about, from such a row. */
+export const expectedMain = (row: string): ExpectedProduct => ({ ...productIn(row), role: "main" });

@@ -1,6 +1,4 @@
-import { type ExpectedProduct, expected, type PageCase } from "./page-case.ts";
-
-const main = (row: string): ExpectedProduct => ({ ...expected(row)[0], role: "main" }) as ExpectedProduct;
+import { expected, expectedMain, type PageCase } from "./page-case.ts";
 
 const hashed = (at: number, name: string, whole: string, cents: string): string =>
   `<div class="css-k1p8v0"><div class="css-0"><div class="css-9ztw2a" style="background-image:url(&quot;/_img/${at}.jpg&quot;);background-size:cover;height:320px" role="img" aria-label="${name}"></div><button class="css-u3q" aria-label="Save for later"><img src="/_img/heart.png" alt="" width="18" height="18"></button></div><a class="css-1dx" href="/s/${at}"><div class="css-7aa"><div class="css-b1">${name}</div><div class="css-b2"><span>$</span><span>${whole}</span><sup>${cents}</sup></div></div></a></div>`;
@@ -80,7 +78,7 @@ export const SHOPS_HOME_MADE: readonly PageCase[] = [
     <h2>Complete the look</h2><div class="more"><div><a href="/p/cap"><img src="/m/cap.jpg" width="250" height="300"></a><div><a href="/p/cap">Waxed cap</a></div><div>€ 45,00</div></div><div><a href="/p/cord"><img src="/m/cord.jpg" width="250" height="300"></a><div><a href="/p/cord">Needlecord trousers</a></div><div>€ 120,00</div></div></div></div>`,
     kind: "product",
     products: [
-      main("Quilted gilet | 165 | EUR | gilet-1.jpg"),
+      expectedMain("Quilted gilet | 165 | EUR | gilet-1.jpg"),
       ...expected("Waxed cap | 45 | EUR | cap.jpg", "Needlecord trousers | 120 | EUR | cord.jpg"),
     ],
   },
@@ -90,7 +88,7 @@ export const SHOPS_HOME_MADE: readonly PageCase[] = [
     body: `<div class="nav-top"><ul><li><a href="/">Home</a></li><li><a href="/shop">Shop</a></li></ul></div><div class="row"><div class="thumbs"><img src="/t/pin-1.jpg"><img src="/t/pin-2.jpg"></div><div class="big"><img src="/t/pin-1-large.jpg"></div><div class="info"><div class="product-name">Corduroy pinafore</div><div class="rating">★★★★☆ (18)</div><h1>$88.00</h1><p>Soft eight-wale cord with deep pockets.</p><label>Size <select><option>S</option><option>M</option></select></label><input type="number" value="1"><button class="btn add">Add To Cart</button></div></div><h2>Related products</h2><div class="rel"><div class="single-product"><img src="/t/tights.jpg" width="240" height="300"><h3>Ribbed tights</h3><p>$18.00</p></div><div class="single-product"><img src="/t/turtle.jpg" width="240" height="300"><h3>Turtleneck tee</h3><p>$32.00</p></div></div>`,
     kind: "product",
     products: [
-      main("Corduroy pinafore | 88 | USD | pin-1-large.jpg"),
+      expectedMain("Corduroy pinafore | 88 | USD | pin-1-large.jpg"),
       ...expected("Ribbed tights | 18 | USD | tights.jpg", "Turtleneck tee | 32 | USD | turtle.jpg"),
     ],
     layout: true,

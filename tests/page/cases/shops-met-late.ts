@@ -1,6 +1,4 @@
-import { type ExpectedProduct, expected, type PageCase } from "./page-case.ts";
-
-const main = (row: string): ExpectedProduct => ({ ...expected(row)[0], role: "main" }) as ExpectedProduct;
+import { expected, expectedMain, type PageCase } from "./page-case.ts";
 
 const utility = (slug: string, name: string, price: string, tone: string): string => `
       <div class="group relative">
@@ -77,7 +75,7 @@ export const SHOPS_MET_LATE: readonly PageCase[] = [
     body: `<div class="p"><ul><li><img src="/au/jumpsuit-1.jpg"></li><li><img src="/au/jumpsuit-2.jpg"></li></ul><div><h1><a href="/brand/tarn">Tarn</a><span>Boiler jumpsuit</span></h1><div><span class="now">A$229.00</span> <s>A$279.00</s></div><p>or 4 x A$57.25 fortnightly</p><div class="swatches"><a class="selected" title="Ochre"><img src="/au/sw-o.jpg" width="32" height="32"></a><a title="Ink"><img src="/au/sw-i.jpg" width="32" height="32"></a></div><button>Add to Bag</button><table><tr><td>8</td><td>86 cm</td></tr></table></div></div><h3>Recently viewed</h3><div class="strip"><a href="/au/p/clog"><img src="/au/clog.jpg"><span>Studio clog</span><span>A$149.00</span></a></div>`,
     kind: "product",
     products: [
-      main("Tarn Boiler jumpsuit | 229 | AUD | jumpsuit-1.jpg"),
+      expectedMain("Tarn Boiler jumpsuit | 229 | AUD | jumpsuit-1.jpg"),
       ...expected("Studio clog | 149 | AUD | clog.jpg"),
     ],
   },

@@ -1,6 +1,4 @@
-import { type ExpectedProduct, expected, type PageCase } from "./page-case.ts";
-
-const main = (row: string): ExpectedProduct => ({ ...expected(row)[0], role: "main" }) as ExpectedProduct;
+import { expected, expectedMain, type PageCase } from "./page-case.ts";
 
 const hebrew = (at: number, name: string, price: string): string =>
   `<div class="col"><div class="item"><a href="/he/p/${at}"><picture><source media="(min-width:800px)" srcset="/h/${at}-l.jpg"><img src="/h/${at}-s.jpg" width="260" height="340" alt=""></picture><h4>${name}</h4></a><p>${price}</p></div></div>`;
@@ -81,7 +79,7 @@ export const SHOPS_UNLIKE_ANY: readonly PageCase[] = [
     lang: "ar-KW",
     body: `<div dir="rtl"><table><tr><td><img src="/k/bisht.jpg" width="400" height="500"></td><td><h2>بشت صوف فاخر</h2><p>السعر: 12.500 د.ك</p><form action="/cart/add"><input type="submit" value="أضف إلى السلة"></form></td></tr></table></div>`,
     kind: "product",
-    products: [main("بشت صوف فاخر | 12.5 | KWD | bisht.jpg")],
+    products: [expectedMain("بشت صوف فاخر | 12.5 | KWD | bisht.jpg")],
   },
   {
     name: "clothes to subscribe to: per month, with the price to buy beside",

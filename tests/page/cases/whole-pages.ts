@@ -1,6 +1,4 @@
-import { type ExpectedProduct, expected, type PageCase } from "./page-case.ts";
-
-const main = (row: string): ExpectedProduct => ({ ...expected(row)[0], role: "main" }) as ExpectedProduct;
+import { expected, expectedMain, type PageCase } from "./page-case.ts";
 
 const header = `<div class="section-header"><header class="site-header"><a href="/"><img src="/i/logo.png" alt="Tallow &amp; Finch" width="180" height="60"></a><nav><ul><li><a href="/collections/new">New</a></li><li><a href="/collections/sale">Sale from €19</a></li></ul></nav><details><summary>Search</summary><form><input name="q"></form></details></header></div>
 <side-cart class="drawer" style="position:fixed;top:0;right:-400px;width:380px;height:100%"><div class="drawer__inner"><h2>Your cart</h2><div class="cart-item"><img src="/i/in-cart.jpg" width="96" height="120"><a href="/products/in-cart">Felted mittens</a><span>€25,00</span></div><p>Free shipping over €75</p></div></side-cart>`;
@@ -40,7 +38,7 @@ export const WHOLE_PAGES: readonly PageCase[] = [
       <div class="sticky-bar" style="position:fixed;bottom:0;left:0"><img src="/i/overshirt-1.jpg?width=60" width="60" height="75"><b>Moss cord overshirt</b><span>€140,00</span><button>Add to cart</button></div>
       <section><h2>Goes with</h2>${themeGrid}</section><section><h2>Reviews</h2><div><img src="/i/review-1.jpg" width="200" height="200"><b>Ines</b><p>Wears in well.</p></div></section></main>${footer}`,
     kind: "product",
-    products: [main("Moss cord overshirt | 140 | EUR | overshirt-1.jpg"), ...themeProducts],
+    products: [expectedMain("Moss cord overshirt | 140 | EUR | overshirt-1.jpg"), ...themeProducts],
   },
   {
     name: "a plugin's archive in German: prices split around the sign, ratings, buttons outside the link",
