@@ -24,6 +24,22 @@ describe("picture files", () => {
     expect(answers).toEqual(Array(2).fill("PictureError: This kind of picture cannot be read."));
   });
 
+  it("keeps the shape of one that is read within a side, and never enlarges it", async () => {
+    const sizes = await page.evaluate(async (url) => {
+      const file = await (await fetch(url)).blob();
+      const [small, whole] = [await Pixels.pixelsWithin(file, 60), await Pixels.pixelsWithin(file, 4_000)];
+      return [small, whole].map(({ data, width, height }) => [
+        width,
+        height,
+        data.length,
+        ...data.slice(0, 4),
+      ]);
+    }, here("halves"));
+    const [[small, ...smaller] = [], [whole, ...larger] = []] = sizes;
+    expect([small, ...smaller]).toEqual([30, 60, 30 * 60 * 4, ...UPPER]);
+    expect([whole, ...larger]).toEqual([120, 240, 120 * 240 * 4, ...UPPER]);
+  });
+
   it("reads a file in a worker as well", async () => {
     const answer = await page.evaluate(
       async ([script, url]) => {
@@ -76,6 +92,24 @@ describe("thumbnails", () => {
   it("stays within its limit even for noise", async () => {
     const { characters } = await thumbnail("noise", 20);
     expect(characters).toBeLessThanOrEqual(await page.evaluate(() => Pixels.THUMBNAIL_LIMIT));
+  });
+
+  it("carries the colours that it is told to", async () => {
+    const pixel = await page.evaluate(async (url) => {
+      const file = await (await fetch(url)).blob();
+      const image = new Image();
+      image.src = await Pixels.thumbnailOf(file, (data) =>
+        data.map((value, at) => (at % 4 < 3 ? 255 - value : value)),
+      );
+      await image.decode();
+      const context = document.createElement("canvas").getContext("2d");
+      context?.drawImage(image, 0, 0);
+      return [...(context?.getImageData(20, 20, 1, 1).data ?? [])];
+    }, here("halves"));
+    for (const [at, value] of UPPER.entries()) {
+      // JPEG keeps a flat colour to a few steps.
+      expect(Math.abs((pixel[at] ?? 0) - (at < 3 ? 255 - value : value))).toBeLessThanOrEqual(4);
+    }
   });
 
   it("puts white behind transparent parts", async () => {

@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "../browser/open-browser.ts";
+import { pngOf } from "../pixels/png-of.ts";
 import { harnessPage } from "./harness-page.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -88,6 +89,62 @@ describe("every screen", () => {
     expect(await violations(page)).toEqual([]);
     await page.close();
   });
+
+  it.each([
+    { width: 360, scheme: "light" },
+    { width: 1280, scheme: "dark" },
+  ] as const)(
+    "keeps pointing in a photo clean, and the picture whole: $width px, $scheme",
+    async (screen) => {
+      const page = await open({ pieces: 12, ...screen });
+      await page.click("text=Add from photos");
+      const shapes = [
+        [300, 1200],
+        [1200, 300],
+        [40, 40],
+      ] as const;
+      await page.setInputFiles(
+        ".photo-form input[type=file]",
+        shapes.map(([across, down]) => ({
+          name: `skirt ${across}.png`,
+          mimeType: "image/png",
+          buffer: pngOf(across, down, () => [200, 180, 150, 255]),
+        })),
+      );
+      for (const [at, [across, down]] of shapes.entries()) {
+        await page.getByRole("button", { name: "Point at something white or grey" }).nth(at).click();
+        await page.waitForFunction("document.querySelector('.light-pad img')?.naturalWidth > 0");
+        const pad = page.locator(".light-pad");
+        await page.waitForFunction(
+          `Math.abs(Number(document.querySelector('.light-pad').style.getPropertyValue('--ratio')) - ${across / down}) < 1e-6`,
+        );
+        const [box, picture] = [await pad.boundingBox(), await pad.locator("img").boundingBox()];
+        expect(picture).toEqual(box);
+        // Nothing of it is letterboxed: a point of the pad is a point of the picture. Layout rounds to 1/64 px.
+        expect((box?.width ?? 0) / (box?.height ?? 1)).toBeCloseTo(across / down, 1);
+        expect(Math.max(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThan(200);
+        expect(await page.evaluate("document.activeElement.getAttribute('role')")).toBe("slider");
+      }
+      await page.keyboard.press("Enter");
+      await page.keyboard.press("Shift+ArrowUp");
+      await page.getByRole("button", { name: "As photographed" }).waitFor();
+      await page.getByRole("button", { name: "Point at something white or grey" }).first().click();
+      await page.keyboard.press("Shift+ArrowUp");
+      await page.keyboard.press("Enter");
+      await page.locator(".light-pointer [role=alert]", { hasText: "too dark" }).waitFor();
+      expect(await violations(page)).toEqual([]);
+      expect(
+        await page.evaluate(
+          "document.querySelector('dialog').scrollWidth - document.querySelector('dialog').clientWidth",
+        ),
+      ).toBe(0);
+      const low = await page.evaluate(
+        "[...document.querySelectorAll('dialog button')].map((button) => button.getBoundingClientRect().height)",
+      );
+      expect(Math.min(...(low as number[]))).toBeGreaterThanOrEqual(24);
+      await page.close();
+    },
+  );
 
   it("still fits a narrow window when its text is twice as large", async () => {
     const page = await open({ pieces: 12, width: 360 });

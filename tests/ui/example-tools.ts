@@ -11,7 +11,8 @@ export const NOON: number = Date.UTC(2026, 1, 2, 12);
 /** Saved files, by name. */
 export type SavedFiles = Map<string, string>;
 
-/** What the closet page needs, without a browser around it: real verdicts, a photo that is always teal. */
+/** What the closet page needs, without a browser around it: real verdicts, a photo that is always teal, or navy by
+ * something white in its lower half. */
 export function exampleTools(
   closet: Closet,
   saved: SavedFiles = new Map(),
@@ -21,17 +22,22 @@ export function exampleTools(
   return {
     closet,
     ask,
-    samplePhoto: async (file) => {
+    samplePhoto: async (file, white) => {
       if (!file.type.startsWith("image/"))
         throw new Error(`This file is no picture. Choose a JPEG, PNG or WebP.`);
-      const swatches = [{ oklab: CLOTH_COLORS.teal, share: 1 }];
-      return { palette: { swatches, confidence: 0.5, evidence: ["pixels"] }, picture: TEAL_DOT };
+      if (white && white.y < 0.5) throw new Error("This spot is too dark. Point at something lighter.");
+      const swatches = [{ oklab: white ? CLOTH_COLORS.navy : CLOTH_COLORS.teal, share: 1 }];
+      const palette = { swatches, confidence: white ? 0.9 : 0.5, evidence: ["pixels"] as const };
+      return { palette, picture: white ? NAVY_DOT : TEAL_DOT };
     },
     saveText: (name, text) => void saved.set(name, text),
     now: () => NOON,
     newId: () => `new-${++ids}`,
   };
 }
+
+/** One navy pixel. */
+export const NAVY_DOT = "data:image/gif;base64,R0lGODlhAQABAIAAABwoTwAAACH5BAAAAAAALAAAAAABAAEAAAICRAEAOw==";
 
 /** One teal pixel. */
 const TEAL_DOT = "data:image/gif;base64,R0lGODlhAQABAIAAAAdXYwAAACH5BAAAAAAALAAAAAABAAEAAAICRAEAOw==";

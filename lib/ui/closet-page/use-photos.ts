@@ -1,33 +1,16 @@
 import { useCallback, useState } from "preact/hooks";
-import type { Palette, Swatch } from "../../sample/palette.ts";
-import { readSlot } from "../../words/read-words.ts";
-import type { Slot } from "../../words/slot.ts";
-import type { ClosetTools } from "./closet-tools.ts";
-import { photoName, plainName } from "./photo-name.ts";
-import { BLANK_DRAFT } from "./piece-dialog.tsx";
-
-/** One photo on its way into the closet. */
-export interface PhotoDraft {
-  readonly key: string;
-  readonly fileName: string;
-  readonly state: "reading" | "read" | "failed";
-  readonly name: string;
-  readonly slot: Slot | null;
-  readonly swatches: readonly Swatch[];
-  readonly picture: string;
-  /** A plain sentence: why it failed, or what to check. */
-  readonly note: string;
-}
+import type { ClosetTools, Spot } from "./closet-tools.ts";
+import { newDraft, type PhotoDraft } from "./photo-draft.ts";
+import { sentenceOf } from "./use-closet.ts";
 
 export interface Photos {
   readonly drafts: readonly PhotoDraft[];
   readonly add: (files: readonly File[]) => Promise<void>;
   readonly change: (key: string, part: Partial<PhotoDraft>) => void;
+  /** Reads a photo once more by something white or grey in it. Resolves to why that place cannot serve, or to "". */
+  readonly readByWhite: (draft: PhotoDraft, spot: Spot) => Promise<string>;
   readonly drop: (key: string) => void;
 }
-
-/** Confidence 0–1 under which the person is asked to look: the sampler's own "sure" starts at 0.8. */
-const SURE = 0.8;
 
 /** Photos chosen from disk, read one after the other so that the page stays responsive. */
 export function usePhotos({ samplePhoto, newId }: Pick<ClosetTools, "samplePhoto" | "newId">): Photos {
@@ -40,52 +23,30 @@ export function usePhotos({ samplePhoto, newId }: Pick<ClosetTools, "samplePhoto
   }, []);
   const add = useCallback(
     async (files: readonly File[]) => {
-      const waiting = files.map((file) => ({ file, draft: startOf(file, newId()) }));
-      setDrafts((before) => [...before, ...waiting.map(({ draft }) => draft)]);
-      for (const { file, draft } of waiting) {
+      const waiting = files.map((file) => newDraft(file, newId()));
+      setDrafts((before) => [...before, ...waiting]);
+      for (const { key, file } of waiting) {
         try {
-          const { palette, picture } = await samplePhoto(file);
-          change(draft.key, readOf(draft, palette, picture));
+          change(key, { asShot: await samplePhoto(file) });
         } catch (error) {
-          change(draft.key, {
-            state: "failed",
-            note: error instanceof Error ? error.message : String(error),
-          });
+          change(key, { failure: sentenceOf(error) });
         }
       }
     },
     [samplePhoto, newId, change],
   );
-  return { drafts, add, change, drop };
-}
-
-function startOf(file: File, key: string): PhotoDraft {
-  const name = photoName(file.name);
-  return {
-    key,
-    fileName: file.name,
-    state: "reading",
-    name,
-    slot: readSlot(name),
-    swatches: [],
-    picture: "",
-    note: "",
-  };
-}
-
-function readOf({ name, slot }: PhotoDraft, palette: Palette, picture: string): Partial<PhotoDraft> {
-  const swatches = palette.swatches.length > 0 ? palette.swatches : BLANK_DRAFT.swatches;
-  return {
-    state: "read",
-    swatches,
-    picture,
-    name: name === "" ? plainName(swatches, slot) : name,
-    note: noteOf(palette),
-  };
-}
-
-function noteOf(palette: Palette): string {
-  if (palette.swatches.length === 0)
-    return `${palette.reason ?? "No colour could be read."} Choose the colours yourself.`;
-  return palette.confidence < SURE ? "Not sure of these colours. Compare them with the piece." : "";
+  const readByWhite = useCallback(
+    async ({ key, file }: PhotoDraft, spot: Spot) => {
+      change(key, { rereading: true });
+      try {
+        change(key, { byWhite: await samplePhoto(file, spot), rereading: false });
+        return "";
+      } catch (error) {
+        change(key, { rereading: false });
+        return sentenceOf(error);
+      }
+    },
+    [samplePhoto, change],
+  );
+  return { drafts, add, change, readByWhite, drop };
 }

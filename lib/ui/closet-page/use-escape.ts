@@ -1,0 +1,17 @@
+import { useEffect, useRef } from "preact/hooks";
+
+/** Escape anywhere on the page, before the dialog hears it. */
+export function useEscape(leave: () => void): void {
+  const latest = useRef(leave);
+  latest.current = leave;
+  useEffect(() => {
+    const listen = (event: KeyboardEvent) => {
+      if (event.key !== "Escape") return;
+      event.preventDefault();
+      event.stopPropagation();
+      latest.current();
+    };
+    document.addEventListener("keydown", listen, true);
+    return () => document.removeEventListener("keydown", listen, true);
+  }, []);
+}
