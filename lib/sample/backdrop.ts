@@ -1,4 +1,4 @@
-import { at, intAt } from "./plane.ts";
+import { at, intAt, sumAt } from "./plane.ts";
 import { type Raster, sketchPlane } from "./raster.ts";
 
 /** OKLab × 100. A backdrop this far from its smooth model on average is half trusted: cloth, wood, carpet. */
@@ -13,6 +13,9 @@ const FAR_WEIGHT = 0.02;
 const OUTLIER = 6;
 /** Pulls the slopes of a badly covered model to zero; in pixels of full weight. */
 const RIDGE = 1;
+/** Pixels. Width of the grid that the first fit, which only finds the outliers, and the second one look at. */
+const ROUGH_STEP = 4;
+const STEP = 2;
 /** Terms of the surface (quadratic, and a radial one for vignettes), and columns of the equations: terms, L, a, b. */
 const TERMS = 7;
 const COLUMNS = TERMS + 3;
@@ -21,7 +24,7 @@ const COLUMNS = TERMS + 3;
 export const plainDifference = sketchPlane();
 const weight = sketchPlane();
 const matrix = new Float64Array(TERMS * COLUMNS);
-const term = new Float64Array(TERMS);
+const term = new Float64Array(COLUMNS);
 
 /**
  * Fits a smooth surface to the pixels that are probably backdrop (least squares, refitted once with the
@@ -40,91 +43,103 @@ export function fitBackdrop(
     const open = (1 - at(cloth, i)) * (1 - at(cloth, i));
     weight[i] = intAt(sketch.bin, i) ? open * open * (at(barrier, i) < near ? 1 : FAR_WEIGHT) : 0;
   }
-  solve(sketch);
-  measure(sketch, difference, 2);
-  solve(sketch);
+  solve(sketch, ROUGH_STEP);
+  measure(sketch, difference, STEP);
+  solve(sketch, STEP);
   const noise = measure(sketch, difference, 1);
   return { noise, trust: 1 / (1 + (noise / ROUGH) ** 2) };
 }
 
-function setTerms(u: number, v: number): void {
+/** Terms of the surface at a pixel, and its L, a and b. */
+function setTerms(u: number, v: number, l: number, a: number, b: number): void {
+  const round = u * u + v * v;
   term[0] = 1;
   term[1] = u;
   term[2] = v;
   term[3] = u * u;
   term[4] = u * v;
   term[5] = v * v;
-  term[6] = (u * u + v * v) * (u * u + v * v);
+  term[6] = round * round;
+  term[TERMS] = l;
+  term[TERMS + 1] = a;
+  term[TERMS + 2] = b;
 }
 
-/** Normal equations over every second pixel, solved by Gauss-Jordan elimination. */
-function solve({ width, height, lightness, a, b }: Raster): void {
+/** Normal equations over the pixels of a grid of so many pixels' width, solved by Gauss-Jordan elimination. */
+function solve({ width, height, lightness, a, b }: Raster, step: number): void {
   matrix.fill(0);
-  for (let y = 0; y < height; y += 2) {
-    for (let x = 0; x < width; x += 2) {
+  for (let y = 0; y < height; y += step) {
+    for (let x = 0; x < width; x += step) {
       const i = y * width + x;
       const w = at(weight, i);
       if (w < 0.01) continue;
-      setTerms((2 * x) / width - 1, (2 * y) / height - 1);
-      for (let p = 0, cell = 0; p < TERMS; p++) {
-        const wp = w * (term[p] as number);
-        for (let q = 0; q < TERMS; q++) add(cell++, wp * (term[q] as number));
-        add(cell++, wp * at(lightness, i));
-        add(cell++, wp * at(a, i));
-        add(cell++, wp * at(b, i));
+      setTerms((2 * x) / width - 1, (2 * y) / height - 1, at(lightness, i), at(a, i), at(b, i));
+      // The equations are symmetric: the left half is filled in below.
+      for (let p = 0; p < TERMS; p++) {
+        const wp = w * sumAt(term, p);
+        for (let q = p; q < COLUMNS; q++) add(p * COLUMNS + q, wp * sumAt(term, q));
       }
     }
   }
-  for (let p = 0; p < TERMS; p++) add(p * COLUMNS + p, p ? RIDGE : 1e-3);
   for (let p = 0; p < TERMS; p++) {
-    const pivot = matrix[p * COLUMNS + p] as number;
-    for (let q = 0; q < COLUMNS; q++) matrix[p * COLUMNS + q] = (matrix[p * COLUMNS + q] as number) / pivot;
+    for (let q = 0; q < p; q++) matrix[p * COLUMNS + q] = sumAt(matrix, q * COLUMNS + p);
+    add(p * COLUMNS + p, p ? RIDGE : 1e-3);
+  }
+  for (let p = 0; p < TERMS; p++) {
+    const pivot = sumAt(matrix, p * COLUMNS + p);
+    for (let q = 0; q < COLUMNS; q++) matrix[p * COLUMNS + q] = sumAt(matrix, p * COLUMNS + q) / pivot;
     for (let row = 0; row < TERMS; row++) {
       if (row === p) continue;
-      const factor = matrix[row * COLUMNS + p] as number;
-      for (let q = 0; q < COLUMNS; q++) add(row * COLUMNS + q, -factor * (matrix[p * COLUMNS + q] as number));
+      const factor = sumAt(matrix, row * COLUMNS + p);
+      for (let q = 0; q < COLUMNS; q++) add(row * COLUMNS + q, -factor * sumAt(matrix, p * COLUMNS + q));
     }
   }
 }
 
 function add(cell: number, value: number): void {
-  matrix[cell] = (matrix[cell] as number) + value;
+  matrix[cell] = sumAt(matrix, cell) + value;
 }
 
-/** Surface of one channel along a row: even and odd powers of u, each channel's column of the solved matrix. */
-function rowOf(column: number, v: number, out: Float64Array): void {
-  const c = (t: number): number => matrix[t * COLUMNS + column] as number;
-  out[0] = c(0) + v * (c(2) + v * (c(5) + v * v * c(6)));
-  out[1] = c(1) + v * c(4);
-  out[2] = c(3) + 2 * v * v * c(6);
-  out[3] = c(6);
+/** Surface of one channel along a row: factors of the powers of u. */
+interface Row {
+  readonly c0: number;
+  readonly c1: number;
+  readonly c2: number;
+  readonly c4: number;
 }
 
-const rowL = new Float64Array(4);
-const rowA = new Float64Array(4);
-const rowB = new Float64Array(4);
+/** Row v of a channel, by its column of the solved matrix. */
+function rowOf(column: number, v: number): Row {
+  const c = (t: number): number => sumAt(matrix, t * COLUMNS + column);
+  return {
+    c0: c(0) + v * (c(2) + v * (c(5) + v * v * c(6))),
+    c1: c(1) + v * c(4),
+    c2: c(3) + 2 * v * v * c(6),
+    c4: c(6),
+  };
+}
 
-function onRow(row: Float64Array, u: number): number {
+function onRow({ c0, c1, c2, c4 }: Row, u: number): number {
   const uu = u * u;
-  return (row[0] as number) + u * (row[1] as number) + uu * ((row[2] as number) + uu * (row[3] as number));
+  return c0 + u * c1 + uu * (c2 + uu * c4);
 }
 
 /**
- * Residuals of the solved surface; returns their weighted mean. In steps of 2 it only turns the outliers of the
+ * Residuals of the solved surface; returns their weighted mean. In steps of `STEP` it only turns the outliers of the
  * pixels down that `solve` looks at.
  */
 function measure(
   { width, height, lightness, a, b, bin }: Raster,
   difference: Float32Array,
-  step: 1 | 2,
+  step: number,
 ): number {
   let sum = 0;
   let all = 1e-9;
   for (let y = 0; y < height; y += step) {
     const v = (2 * y) / height - 1;
-    rowOf(TERMS, v, rowL);
-    rowOf(TERMS + 1, v, rowA);
-    rowOf(TERMS + 2, v, rowB);
+    const rowL = rowOf(TERMS, v);
+    const rowA = rowOf(TERMS + 1, v);
+    const rowB = rowOf(TERMS + 2, v);
     for (let x = 0, i = y * width; x < width; x += step, i += step) {
       if (intAt(bin, i) === 0) {
         difference[i] = 0;
@@ -142,7 +157,7 @@ function measure(
       const w = at(weight, i);
       all += w;
       sum += w * plain;
-      if (step === 2) weight[i] = w / (1 + (plain * plain) / (OUTLIER * OUTLIER));
+      if (step === STEP) weight[i] = w / (1 + (plain * plain) / (OUTLIER * OUTLIER));
     }
   }
   return sum / all;

@@ -6,6 +6,11 @@ export function at(plane: Float32Array, index: number): number {
   return plane[index] as number;
 }
 
+/** The same for sums: in double precision, since adding to a single one twice in a row makes the second wait for two conversions. */
+export function sumAt(plane: Float64Array, index: number): number {
+  return plane[index] as number;
+}
+
 /** The same for whole numbers: bins, labels. */
 export function intAt(plane: Int32Array, index: number): number {
   return plane[index] as number;
