@@ -106,9 +106,17 @@ export interface WorkerRequests {
     request: { readonly entries: readonly { readonly picture: string; readonly palette: Palette }[] };
     reply: null;
   };
-  /** Sample pixels that the page's script could read; squeezed, `SAMPLE_SIDE` a side. */
+  /**
+   * Sample pixels that the page's script could read; squeezed, `SAMPLE_SIDE` a side. `others`: of further photos of the
+   * same product, at most three.
+   */
   samplePicture: {
-    request: { readonly pixels: Pixels; readonly slot: Slot | null; readonly text: string };
+    request: {
+      readonly pixels: Pixels;
+      readonly others: readonly Pixels[];
+      readonly slot: Slot | null;
+      readonly text: string;
+    };
     reply: Palette;
   };
   /** Read and sample a picture that the page itself may not read. */

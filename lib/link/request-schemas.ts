@@ -24,11 +24,21 @@ const TEXT_LENGTH = 2_000;
 /** Texts that may say where a product is worn: title, category, address, heading. */
 const SLOT_TEXTS_MOST = 4;
 
+/** Further photos of a product in one request: as many as a page's script looks at. */
+const OTHERS_MOST = 3;
+
 const key = v.pipe(v.string(), v.minLength(1), v.maxLength(KEY_LENGTH));
 const address = v.pipe(v.string(), v.regex(/^https?:\/\//i), v.maxLength(ADDRESS_LENGTH));
 const pictureAddress = v.pipe(v.string(), v.minLength(1), v.maxLength(PICTURE_ADDRESS_LENGTH));
 const text = v.pipe(v.string(), v.maxLength(TEXT_LENGTH));
 const side = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(SAMPLE_SIDE));
+const pixels = v.pipe(
+  v.object({ data: v.instance(Uint8ClampedArray), width: side, height: side }),
+  v.check(
+    ({ data, width, height }) => data.length === 4 * width * height,
+    "The pixels do not fit their sizes.",
+  ),
+);
 const candidates = v.object({ candidates: v.pipe(v.array(candidateSchema), v.maxLength(BATCH_MOST)) });
 
 const keepRequest: v.GenericSchema<unknown, KeepRequest> = v.object({
@@ -59,13 +69,8 @@ export const requestSchemas: {
     ),
   }),
   samplePicture: v.object({
-    pixels: v.pipe(
-      v.object({ data: v.instance(Uint8ClampedArray), width: side, height: side }),
-      v.check(
-        ({ data, width, height }) => data.length === 4 * width * height,
-        "The pixels do not fit their sizes.",
-      ),
-    ),
+    pixels,
+    others: v.pipe(v.array(pixels), v.maxLength(OTHERS_MOST)),
     slot: v.nullable(slotSchema),
     text,
   }),

@@ -116,7 +116,7 @@ function nearestShade(shades: readonly Shade[], mode: Mode): Shade | null {
 }
 
 /** Distance of two colours as shades of one cloth: their hues are compared in the light of the darker one. */
-function shadeDistance(p: Color, q: Color): number {
+export function shadeDistance(p: Color, q: Color): number {
   const dark = Math.min(p.l, q.l);
   const dimP = dark / (p.l || 1);
   const dimQ = dark / (q.l || 1);

@@ -11,9 +11,15 @@ export interface Swatch {
   readonly finish?: Finish;
 }
 
-/** What an answer rests on; several may agree. */
+/** What an answer rests on; several may agree. "photos": other photos of the same product. */
 export const EVIDENCE = ["pixels", "words", "slot", "photos", "person"] as const;
 export type Evidence = (typeof EVIDENCE)[number];
+
+/**
+ * Confidence from which an answer counts as sure: 49 of 50 such are right (see `confidenceOf`), so that reading up
+ * to three further photos of each would cost much and mend little.
+ */
+export const SURE = 0.8;
 
 /**
  * The colours of one piece: up to six swatches, shares summing to 1. The first is the statement swatch, as a rule

@@ -1,6 +1,6 @@
 import { readColorTerms } from "../words/read-words.ts";
 import type { Slot } from "../words/slot.ts";
-import { chooseSwatches } from "./choose-swatches.ts";
+import { type Backing, type Contender, chooseSwatches } from "./choose-swatches.ts";
 import { aOf, bOf, lightnessOf } from "./color-bins.ts";
 import { confidenceOf } from "./confidence-of.ts";
 import { findShades } from "./find-shades.ts";
@@ -26,6 +26,12 @@ const SAID = 0.5;
 /** Log odds that a pixel gains when the page names its colour: one can be found by words, not invented. */
 const WORD_ODDS = 1.2;
 
+/** A picture as it was read: its palette, and all colours that contended for its first swatch. */
+export interface View {
+  readonly palette: Palette;
+  readonly contenders: readonly Contender[];
+}
+
 /**
  * The colours of the piece in a picture. Same pixels, same answer.
  * @param data RGBA, four bytes a pixel, row by row.
@@ -37,6 +43,20 @@ export function samplePixels(
   height: number,
   hints: SampleHints = { slot: null, text: "" },
 ): Palette {
+  return readView(data, width, height, hints, null).palette;
+}
+
+/**
+ * The same with its contenders.
+ * @param backing what other photos of the piece say of its colours. @throws as `samplePixels` does
+ */
+export function readView(
+  data: Uint8ClampedArray,
+  width: number,
+  height: number,
+  hints: SampleHints,
+  backing: Backing | null,
+): View {
   if (!Number.isInteger(width) || !Number.isInteger(height) || width < 0 || height < 0) {
     throw new RangeError(`A picture cannot be ${width} × ${height} pixels.`);
   }
@@ -54,23 +74,22 @@ export function samplePixels(
   const figure = isFigure(picture.sketch, cloth);
   const place = placeOfSlot(picture.sketch, figure ? hints.slot : null);
   const shades = findShades(picture, pixelCloth, place);
-  const chosen = chooseSwatches(picture.sketch, cloth, shades, { figure, slot: hints.slot, terms });
+  const scene = { figure, slot: hints.slot, terms, backing };
+  const chosen = chooseSwatches(picture.sketch, cloth, shades, scene);
   const mass = chosen ? chosen.colors.reduce((sum, color) => sum + color.mass, 0) : 0;
   if (!chosen || mass < LEAST_CLOTH * picture.count) return unread("Nothing stands out from the background.");
   const evidence: Evidence[] = ["pixels"];
   if ((chosen.standing.said ?? 0) > SAID) evidence.push("words");
   if (figure && hints.slot) evidence.push("slot");
-  return {
-    swatches: chosen.colors.map(({ l, a, b, mass: own }): Swatch => {
-      const oklab = [l / 100, a / 100, b / 100] as const;
-      const finish = saidMetal(terms, oklab);
-      return { oklab, share: own / mass, ...(finish && { finish }) };
-    }),
-    confidence: confidenceOf(chosen.standing),
-    evidence,
-  };
+  const swatches = chosen.colors.map(({ l, a, b, mass: own }): Swatch => {
+    const oklab = [l / 100, a / 100, b / 100] as const;
+    const finish = saidMetal(terms, oklab);
+    return { oklab, share: own / mass, ...(finish && { finish }) };
+  });
+  const confidence = confidenceOf(chosen.standing);
+  return { palette: { swatches, confidence, evidence }, contenders: chosen.contenders };
 }
 
-function unread(reason: string): Palette {
-  return { swatches: [], confidence: 0, evidence: [], reason };
+function unread(reason: string): View {
+  return { palette: { swatches: [], confidence: 0, evidence: [], reason }, contenders: [] };
 }

@@ -12,6 +12,7 @@ import type { OpenCard } from "./card-subject.ts";
 import { memoryOf, saidPalette } from "./memory.ts";
 import { settled } from "./settled.ts";
 import { candidateOf, pictureOf, sourceOf, type Tracked } from "./tracked.ts";
+import { mayGain, witnessesOf } from "./witnesses.ts";
 
 /** Pictures read at the same time: more would only slow the page's own loading. */
 const PICTURES_AT_ONCE = 4;
@@ -84,14 +85,17 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
   const read = async (tracked: Tracked) => {
     const { product, source } = tracked;
     const known = await recall(product, source.url);
+    // An unsure answer, kept from where no other picture was, is no longer the best there is.
+    const kept =
+      known.palette && mayGain(known.palette) && witnessesOf(product).length ? null : known.palette;
     const palette =
-      known.palette ??
+      kept ??
       (await oneOfFew(async () =>
         isCurrent(tracked, source) ? readPalette(product, known.slot, source) : null,
       ));
     if (!palette || !isCurrent(tracked, source)) return;
     tracked.slot = known.slot;
-    if (!known.palette) remember(source.url, palette);
+    if (!kept) remember(source.url, palette);
     tracked.palette = palette;
     await compare(tracked);
   };

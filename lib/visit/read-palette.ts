@@ -9,13 +9,15 @@ import { pixelsOfImage } from "../pixels/pixels-of-image.ts";
 import type { Palette } from "../sample/palette.ts";
 import type { Slot } from "../words/slot.ts";
 import { breathe } from "./in-slices.ts";
+import { mayGain, pixelsOfEach, witnessesOf } from "./witnesses.ts";
 
 /** Characters of the page's words that count; longer texts name no colour of one product. */
 const TEXT_LENGTH = 2_000;
 
 /**
  * The palette of a product from its picture and words: from the one it shows or, where that is a mere placeholder,
- * from the best one the page names. Without any, an empty palette that says why.
+ * from the best one the page names; where that leaves it unsure, also from the product's other pictures on the page.
+ * Without any, an empty palette that says why.
  */
 export async function readPalette(
   product: FoundProduct,
@@ -25,7 +27,11 @@ export async function readPalette(
   ask: AskWorker,
 ): Promise<Palette> {
   const text = colorText(product).slice(0, TEXT_LENGTH);
-  const sample = (pixels: Pixels) => ask("samplePicture", { pixels, slot, text });
+  const sample = async (pixels: Pixels) => {
+    const alone = await ask("samplePicture", { pixels, others: [], slot, text });
+    const others = mayGain(alone) ? await pixelsOfEach(witnessesOf(product)) : [];
+    return others.length ? ask("samplePicture", { pixels, others, slot, text }).catch(() => alone) : alone;
+  };
   const readFrom = (from: PictureSource) =>
     read(from, {
       ofImage: async (image) => {

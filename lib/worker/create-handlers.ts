@@ -4,7 +4,7 @@ import { judge, type PreparedCloset, prepareCloset } from "../fit/judge.ts";
 import type { KeepRequest, PartName } from "../link/messages.ts";
 import type { Handlers } from "../link/serve.ts";
 import type { Palette } from "../sample/palette.ts";
-import { samplePixels } from "../sample/sample-pixels.ts";
+import { sampleViews } from "../sample/sample-views.ts";
 import { firstSlot } from "../words/first-slot.ts";
 import type { Slot } from "../words/slot.ts";
 import { briefOf, explained } from "./verdict-views.ts";
@@ -80,8 +80,7 @@ export function createHandlers(tools: HandlerTools): Handlers {
       await closet.rememberPalettes(entries);
       return null;
     },
-    samplePicture: async ({ pixels: { data, width, height }, slot, text }) =>
-      samplePixels(data, width, height, { slot, text }),
+    samplePicture: async ({ pixels, others, slot, text }) => sampleViews(pixels, others, { slot, text }),
     readPicture: ({ url, slot, text }) => tools.readPicture(url, { slot, text }),
     judge: async ({ candidates }) => {
       const { prepared } = await wardrobe();

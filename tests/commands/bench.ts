@@ -10,6 +10,7 @@ import { measureReading } from "../bench/page-reading.ts";
 import { raceSamplers } from "../bench/race-samplers.ts";
 import { measureRelations } from "../bench/relations.ts";
 import { measureKinds } from "../bench/sample-kinds.ts";
+import { measureViews } from "../bench/sample-views.ts";
 import { measureVerdicts } from "../bench/verdicts.ts";
 import { buildExtension } from "../browser/build-extension.ts";
 import { ensureChromium } from "../browser/ensure-chromium.ts";
@@ -90,6 +91,8 @@ async function main(): Promise<void> {
       kinds[way].tones,
     );
   }
+  const views = measureViews();
+  say("Generated products, from the first photo and with the other photos of each", views);
   const reading = await measureReading();
   say("Finding the products of a page, ms on its main thread", { ...reading, added: undefined });
   say("The same in tiles that it adds", reading.added);
@@ -98,7 +101,7 @@ async function main(): Promise<void> {
   const page = await measurePage();
   say(`A page of ${TILES} tiles, scrolled through`, page);
   process.stdout.write(
-    `${JSON.stringify({ sizes, relations, verdicts, sampler, kinds, reading, accuracy, page })}\n`,
+    `${JSON.stringify({ sizes, relations, verdicts, sampler, kinds, views, reading, accuracy, page })}\n`,
   );
 }
 

@@ -8,7 +8,7 @@ import type {
   WorkerRequestName,
   WorkerRequests,
 } from "../../lib/link/messages.ts";
-import { samplePixels } from "../../lib/sample/sample-pixels.ts";
+import { sampleViews } from "../../lib/sample/sample-views.ts";
 import { cardOpener } from "../../lib/visit/card-opener.ts";
 import { offerPart } from "../../lib/visit/parts.ts";
 import { showPart } from "../../lib/visit/show-part.ts";
@@ -44,8 +44,7 @@ function explain(candidate: Candidate): ExplainedVerdict {
 const said = { swatches: [{ oklab: [0.4, 0.1, 0.05], share: 1 }], confidence: 0.7, evidence: ["pixels"] };
 const answers: { readonly [N in WorkerRequestName]?: (request: WorkerRequests[N]["request"]) => unknown } = {
   recall: () => ({ slots: {}, corrections: {}, palettes: {} }),
-  samplePicture: ({ pixels: { data, width, height }, slot, text }) =>
-    samplePixels(data, width, height, { slot, text }),
+  samplePicture: ({ pixels, others, slot, text }) => sampleViews(pixels, others, { slot, text }),
   readPicture: () => said,
   judge: ({ candidates }) => candidates.map(briefOf),
   explain: ({ candidates }) => candidates.map(explain),

@@ -179,10 +179,46 @@ describe("the worker's answers, as a page gets them", () => {
     const { ask } = worker;
     const data = new Uint8ClampedArray(4 * 96 * 96).map((_, at) => [200, 16, 46, 255][at % 4] ?? 0);
     const pixels = { data, width: 96, height: 96 };
-    const palette = await ask("samplePicture", { pixels, slot: null, text: "" });
+    const palette = await ask("samplePicture", { pixels, others: [], slot: null, text: "" });
     expect(palette.swatches[0]?.oklab[1]).toBeGreaterThan(0.15);
     const short = { data: data.slice(4), width: 96, height: 96 };
-    await expect(ask("samplePicture", { pixels: short, slot: null, text: "" })).rejects.toThrow("do not fit");
+    await expect(ask("samplePicture", { pixels: short, others: [], slot: null, text: "" })).rejects.toThrow(
+      "do not fit",
+    );
+  });
+
+  it("sample a picture together with others of its product, three at most, each of which must fit its sizes", async () => {
+    const { ask } = worker;
+    const picture = (at: (x: number, y: number) => readonly number[]) => ({
+      data: Uint8ClampedArray.from({ length: 4 * 96 * 96 }, (_, i) => {
+        const pixel = i >> 2;
+        return at(pixel % 96, Math.floor(pixel / 96))[i & 3] ?? 255;
+      }),
+      width: 96,
+      height: 96,
+    });
+    const [white, red, navy] = [
+      [245, 245, 244],
+      [176, 32, 44],
+      [31, 40, 74],
+    ] as const;
+    const inside = (x: number, y: number) => x > 16 && x < 80 && y > 24 && y < 72;
+    const halves = picture((x, y) => (inside(x, y) ? (x < 48 ? red : navy) : white));
+    const [bag, other] = [red, navy].map((paint) => picture((x, y) => (inside(x, 96 - y) ? paint : white)));
+    if (!bag || !other) throw new Error("No pictures.");
+    const hints = { slot: null, text: "" };
+    const isRed = async (others: readonly (typeof bag)[]) => {
+      const { swatches, evidence } = await ask("samplePicture", { pixels: halves, others, ...hints });
+      expect(evidence).toContain("photos");
+      return (swatches[0]?.oklab[1] ?? 0) > 0.1;
+    };
+    expect(await isRed([bag])).toBe(true);
+    expect(await isRed([other])).toBe(false);
+    const refused = (others: readonly (typeof bag)[]) =>
+      expect(ask("samplePicture", { pixels: halves, others, ...hints })).rejects.toThrow();
+    await refused([bag, bag, bag, bag]);
+    await refused([{ ...bag, width: 95 }]);
+    await refused([{ ...bag, data: bag.data.slice(4) }]);
   });
 
   it("bring a part to the frame that asks", async () => {

@@ -17,13 +17,13 @@ import { sticker } from "./sticker.ts";
 import { titleOf } from "./titles.ts";
 
 /** What is worn and no garment. */
-interface Extra {
+export interface Extra {
   readonly cut: "graphic" | "crossbody";
   readonly hex: string;
 }
 
 /** A scene of the table. */
-interface Scene {
+export interface Scene {
   readonly kind: string;
   readonly cut: Cut;
   readonly cloth: Cloth;
@@ -68,7 +68,7 @@ function readScene(line: string): Scene {
 }
 
 /** What is under a sheer piece on the trunk: a slip of the same dye, or the piece's lining in a skin colour. */
-function slipUnder({ finish, cloth, cut }: Scene, own: boolean): Layer[] {
+export function slipUnder({ finish, cloth, cut }: Scene, own: boolean): Layer[] {
   if (finish !== "mesh" && finish !== "lace") return [];
   const plain: Cloth = { weave: "smooth", print: "plain", dyes: own ? [cloth.dyes[0] ?? ""] : ["#d9b79c"] };
   const slip = garmentOf(
@@ -82,7 +82,7 @@ function slipUnder({ finish, cloth, cut }: Scene, own: boolean): Layer[] {
 }
 
 /** What is no garment: a graphic on the piece, a bag across it. */
-const extrasOf = ({ companions }: Scene, random: () => number): Layer[] =>
+export const extrasOf = ({ companions }: Scene, random: () => number): Layer[] =>
   companions.flatMap(({ cut, hex }) =>
     cut === "graphic" ? [graphic(hex, random)] : cut === "crossbody" ? crossbody(hex) : [],
   );
@@ -112,10 +112,12 @@ function stage(scene: Scene, number: number): Omit<Shot, "tone" | "hair"> {
   };
 }
 
+/** The scenes of the table, in its order. */
+export const peopleScenes = (): Scene[] => PEOPLE_TABLE.trim().split("\n").map(readScene);
+
 /** All pictures of people: kind, and how to take them. Of a scene's ten pictures only skin and hair differ. */
 export function peopleShots(): (readonly [kind: string, shots: () => Shot[]])[] {
-  const scenes = PEOPLE_TABLE.trim().split("\n").map(readScene);
-  return scenes.map((scene, number) => [
+  return peopleScenes().map((scene, number) => [
     scene.kind,
     () => {
       const staged = stage(scene, number);

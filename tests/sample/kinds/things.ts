@@ -16,9 +16,9 @@ import { sticker } from "./sticker.ts";
 import { PRINT_CLOTHS, THINGS_TABLE } from "./things-table.ts";
 import { titleOf } from "./titles.ts";
 
-type Pose = "ghost" | "hanger" | "flat" | "still" | "small" | "several";
+export type Pose = "ghost" | "hanger" | "flat" | "still" | "small" | "several";
 
-interface Piece {
+export interface Piece {
   readonly cut: Cut;
   readonly cloth: Cloth;
   readonly word: string;
@@ -48,7 +48,7 @@ const PRINTS = PRINT_CLOTHS.trim()
   .split("\n")
   .map((line) => line.split(" "));
 
-function pieceOf(cut: Cut, dyes: string, i: number): Piece {
+export function pieceOf(cut: Cut, dyes: string, i: number): Piece {
   const weave = WEAVES[cut] ?? "smooth";
   if (dyes === "print") {
     const [print, ...words] = round(PRINTS, i);
@@ -62,7 +62,7 @@ function pieceOf(cut: Cut, dyes: string, i: number): Piece {
 }
 
 /** Rows of the scene that a garment spans when nobody wears it. */
-function rowsOf(cut: Cut): readonly [number, number] {
+export function rowsOf(cut: Cut): readonly [number, number] {
   const slot = CUTS[cut];
   if (cut === "coat") return [60, 900];
   if (cut === "shorts") return [330, 740];
@@ -80,7 +80,7 @@ const whole = (layer: Layer): Layer =>
   isDrawing(layer) || layer.product ? layer : { ...layer, cloth: asPart(layer.cloth) };
 
 /** A garment as if somebody invisible wore it, or laid out. */
-function empty({ cut, cloth }: Piece, laid: boolean, random: () => number): Layer[] {
+export function empty({ cut, cloth }: Piece, laid: boolean, random: () => number): Layer[] {
   const garment = garmentOf(cut, cloth, laid ? STANCES.laid : STANCES.hung);
   const parts = [garment.behind, garment.below, garment.arms, garment.trunk, garment.over];
   const graphics =
@@ -107,7 +107,7 @@ function props(
   return places.flatMap(([x, y], p) => round(list, i + p)(x, y, round(PROP_COLORS, 3 * i + p), random));
 }
 
-function figuresOf(piece: Piece, pose: Pose, i: number, random: () => number): Figure[] {
+export function figuresOf(piece: Piece, pose: Pose, i: number, random: () => number): Figure[] {
   const rows = rowsOf(piece.cut);
   const goods = viewOf([-330, 330], 1, { x: 0.04 * (random() - 0.5), angle: 0.16 * (random() - 0.5) });
   switch (pose) {
@@ -192,12 +192,15 @@ function shotOf(rule: readonly string[], number: number, i: number): Shot {
   };
 }
 
-/** All pictures without people: kind, and how to take them. */
-export function thingShots(): (readonly [kind: string, shots: () => Shot[]])[] {
-  const rules = THINGS_TABLE.trim()
+/** The rules of the table, cell by cell, in its order. */
+export const thingRules = (): string[][] =>
+  THINGS_TABLE.trim()
     .split("\n")
     .map((line) => line.split("|").map((cell) => cell.trim()));
-  return rules.map((rule, number) => [
+
+/** All pictures without people: kind, and how to take them. */
+export function thingShots(): (readonly [kind: string, shots: () => Shot[]])[] {
+  return thingRules().map((rule, number) => [
     rule[0] ?? "",
     () => Array.from({ length: Number(rule[1]) }, (_, i) => shotOf(rule, number, i)),
   ]);
