@@ -135,6 +135,7 @@ describe("a photo of one's own by lamp light", () => {
     await back().click();
     expect(await off()).toBeGreaterThan(FAR);
     await opener().click();
+    await pointer().waitFor();
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("Escape");
     await pointer().waitFor({ state: "detached" });

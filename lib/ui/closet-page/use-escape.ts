@@ -1,10 +1,10 @@
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 
-/** Escape anywhere on the page, before the dialog hears it. */
+/** Escape anywhere on the page, before the dialog hears it; from the first frame on, since the next key may come at once. */
 export function useEscape(leave: () => void): void {
   const latest = useRef(leave);
   latest.current = leave;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const listen = (event: KeyboardEvent) => {
       if (event.key !== "Escape") return;
       event.preventDefault();
