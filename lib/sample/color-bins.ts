@@ -1,4 +1,4 @@
-import { at, intAt } from "./plane.ts";
+import { intAt, shortAt, sumAt } from "./plane.ts";
 import { GRID_PIXELS } from "./raster.ts";
 
 /** OKLab × 100. Side of a histogram bin: about the noise of a compressed photo; 2–6 measured alike. */
@@ -17,15 +17,15 @@ const FROM_EACH = (1 - KEPT) / STEPS.length;
 
 /** The cells that a picture uses are numbered from 1 on: its bins. 0 is no bin; its entry in a histogram stays 0. */
 export const bins = { used: 0 };
-const binOfCell = new Int32Array(CELLS);
+const binOfCell = new Int16Array(CELLS);
 const cellOfBin = new Int32Array(GRID_PIXELS + 1);
 /** Bins beside each bin, one list after the other. */
 const beside = new Int32Array(STEPS.length * (GRID_PIXELS + 1));
-const scratch = new Float32Array(GRID_PIXELS + 1);
+const scratch = histogram();
 
 /** A value for each bin. */
-export function histogram(): Float32Array {
-  return new Float32Array(GRID_PIXELS + 1);
+export function histogram(): Float64Array {
+  return new Float64Array(GRID_PIXELS + 1);
 }
 
 /** Forgets the bins of the picture before. */
@@ -40,8 +40,10 @@ export function binOf(l: number, a: number, b: number): number {
   const level = (l * PER_BIN + 1.5) | 0;
   const hue = (a * PER_BIN + HALF + 0.5) | 0;
   const cell = (level * ACROSS + hue) * ACROSS + ((b * PER_BIN + HALF + 0.5) | 0);
-  const known = intAt(binOfCell, cell);
-  if (known) return known;
+  return shortAt(binOfCell, cell) || newBin(cell);
+}
+
+function newBin(cell: number): number {
   const k = ++bins.used;
   binOfCell[cell] = k;
   cellOfBin[k] = cell;
@@ -52,19 +54,19 @@ export function binOf(l: number, a: number, b: number): number {
 export function linkBins(): void {
   for (let k = 1, n = 0; k <= bins.used; k++) {
     const cell = intAt(cellOfBin, k);
-    for (const step of STEPS) beside[n++] = intAt(binOfCell, cell + step);
+    for (const step of STEPS) beside[n++] = shortAt(binOfCell, cell + step);
   }
 }
 
 /** Spreads each bin over its neighbours, `times` times: noise and soft light, in place. */
-export function smooth(h: Float32Array, times: number): void {
+export function smooth(h: Float64Array, times: number): void {
   for (let time = 0; time < times; time++) {
     for (let k = 1, n = 0; k <= bins.used; k++, n += STEPS.length) {
       let around = 0;
-      for (let m = n; m < n + STEPS.length; m++) around += at(h, intAt(beside, m));
-      scratch[k] = KEPT * at(h, k) + FROM_EACH * around;
+      for (let m = n; m < n + STEPS.length; m++) around += sumAt(h, intAt(beside, m));
+      scratch[k] = KEPT * sumAt(h, k) + FROM_EACH * around;
     }
-    for (let k = 1; k <= bins.used; k++) h[k] = at(scratch, k);
+    for (let k = 1; k <= bins.used; k++) h[k] = sumAt(scratch, k);
   }
 }
 

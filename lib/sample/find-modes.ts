@@ -1,6 +1,6 @@
-import { histogram, smooth } from "./color-bins.ts";
+import { bins, histogram, smooth } from "./color-bins.ts";
 import { apart, type Color, mass, massive, meanA, meanB, meanL } from "./color-mass.ts";
-import { at, intAt } from "./plane.ts";
+import { intAt, sumAt } from "./plane.ts";
 import { GRID_PIXELS } from "./raster.ts";
 
 /** OKLab × 100. Window of the mean shift: narrow, so that folds and edges do not pull the colour. */
@@ -28,10 +28,10 @@ let left = 0;
  * `total`: mass of all cloth.
  */
 export function findModes(total: number): Mode[] {
-  height.set(mass);
+  for (let k = 1; k <= bins.used; k++) height[k] = sumAt(mass, k);
   smooth(height, 1);
   left = massive.used;
-  free.set(massive.list);
+  for (let q = 0; q < left; q++) free[q] = intAt(massive.list, q);
   const modes: Mode[] = [];
   while (left > 0 && modes.length < MOST_MODES) {
     const mode = highest();
@@ -43,8 +43,8 @@ export function findModes(total: number): Mode[] {
 
 function highest(): Mode {
   let top = intAt(free, 0);
-  for (let q = 1; q < left; q++) if (at(height, intAt(free, q)) > at(height, top)) top = intAt(free, q);
-  let mode: Mode = { l: at(meanL, top), a: at(meanA, top), b: at(meanB, top), peak: 0 };
+  for (let q = 1; q < left; q++) if (sumAt(height, intAt(free, q)) > sumAt(height, top)) top = intAt(free, q);
+  let mode: Mode = { l: sumAt(meanL, top), a: sumAt(meanA, top), b: sumAt(meanB, top), peak: 0 };
   for (let step = 0; step < SHIFTS; step++) mode = shifted(mode);
   let kept = 0;
   for (let q = 0; q < left; q++) {
@@ -65,11 +65,11 @@ function shifted(mode: Mode): Mode {
     const k = intAt(free, q);
     const near = 1 - apart(k, mode) / (WINDOW * WINDOW);
     if (near <= 0) continue;
-    const w = near * at(mass, k);
+    const w = near * sumAt(mass, k);
     peak += w;
-    l += w * at(meanL, k);
-    a += w * at(meanA, k);
-    b += w * at(meanB, k);
+    l += w * sumAt(meanL, k);
+    a += w * sumAt(meanA, k);
+    b += w * sumAt(meanB, k);
   }
   return peak ? { l: l / peak, a: a / peak, b: b / peak, peak } : mode;
 }

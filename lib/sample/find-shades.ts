@@ -1,6 +1,7 @@
+import { bins } from "./color-bins.ts";
 import { apart, type Color, gatherColors, mass, massive, placed, sure } from "./color-mass.ts";
 import { findModes, type Mode } from "./find-modes.ts";
-import { at, intAt } from "./plane.ts";
+import { intAt, sumAt } from "./plane.ts";
 import { GRID_PIXELS, type Picture, SKETCH_PIXELS } from "./raster.ts";
 
 /**
@@ -39,17 +40,17 @@ const owner = new Int32Array(GRID_PIXELS + 1);
 /**
  * The colours of the cloth: modes of their density, every colour with its nearest mode, modes without a valley between
  * them joined.
- * @param cloth weight of each pixel, 0–1. @param place weight of each pixel of the sketch when colours compete.
+ * @param place weight of each pixel of the sketch when colours compete.
  */
-export function findShades(picture: Picture, cloth: Float32Array, place: Float32Array): Shade[] {
-  const modes = findModes(gatherColors(picture, cloth, place));
+export function findShades(picture: Picture, place: Float32Array): Shade[] {
+  const modes = findModes(gatherColors(picture, place));
   const masses = modes.map(() => 0);
-  owner.fill(-1);
+  owner.fill(-1, 0, bins.used + 1);
   for (let q = 0; q < massive.used; q++) {
     const k = intAt(massive.list, q);
     const nearest = nearestOf(modes, k);
     owner[k] = nearest;
-    masses[nearest] = (masses[nearest] ?? 0) + at(mass, k);
+    masses[nearest] = (masses[nearest] ?? 0) + sumAt(mass, k);
   }
   const { shades, shadeOfMode } = joinModes(modes, masses);
   for (let q = 0; q < massive.used; q++) {
@@ -57,9 +58,9 @@ export function findShades(picture: Picture, cloth: Float32Array, place: Float32
     owner[k] = shadeOfMode[intAt(owner, k)] ?? 0;
     const shade = shades[intAt(owner, k)];
     if (!shade) continue;
-    shade.mass += at(mass, k);
-    shade.sure += at(sure, k);
-    shade.placed += at(placed, k);
+    shade.mass += sumAt(mass, k);
+    shade.sure += sumAt(sure, k);
+    shade.placed += sumAt(placed, k);
   }
   const { count, bin } = picture.sketch;
   for (let s = 0; s < count; s++) shadeOf[s] = intAt(owner, intAt(bin, s));
@@ -136,7 +137,7 @@ function density(color: Color): number {
   for (let q = 0; q < massive.used; q++) {
     const k = intAt(massive.list, q);
     const near = 1 - apart(k, color) / (VALLEY_RADIUS * VALLEY_RADIUS);
-    if (near > 0) sum += near * at(mass, k);
+    if (near > 0) sum += near * sumAt(mass, k);
   }
   return sum;
 }

@@ -16,6 +16,11 @@ export function intAt(plane: Int32Array, index: number): number {
   return plane[index] as number;
 }
 
+/** The same for numbers of bins. */
+export function shortAt(plane: Int16Array, index: number): number {
+  return plane[index] as number;
+}
+
 /** The same for small whole numbers: flags. */
 export function byteAt(plane: Uint8Array, index: number): number {
   return plane[index] as number;

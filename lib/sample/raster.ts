@@ -24,12 +24,20 @@ export interface Raster {
  * A picture and its sketch at half the size. What is cloth is decided on the sketch, whose pixels are means, so less
  * noisy, and a quarter in number; which colours the cloth has is read from the picture itself.
  */
-export interface Picture extends Raster {
-  /** How many pixels are opaque. */
+export interface Picture {
+  /** Pixels, and how many of them are opaque. */
+  count: number;
   opaque: number;
   readonly sketch: Raster;
-  /** Pixel of the sketch that each pixel lies in. */
-  readonly sketchOf: Int32Array;
+  /** Pixels that lie in one pixel of the sketch: 1, 2 or 4. */
+  per: number;
+  /** Whether those are as good as one colour: then only the sketch holds it. */
+  readonly even: Uint8Array;
+  /** Where they are not: each by itself, those of a pixel of the sketch side by side; no bin where transparent. */
+  readonly lightness: Float32Array;
+  readonly a: Float32Array;
+  readonly b: Float32Array;
+  readonly bin: Int32Array;
 }
 
 /** An empty raster with room for so many pixels. */

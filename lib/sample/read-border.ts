@@ -1,5 +1,5 @@
 import { bins, histogram, smooth } from "./color-bins.ts";
-import { at, intAt } from "./plane.ts";
+import { at, intAt, sumAt } from "./plane.ts";
 import { type Raster, SKETCH_PIXELS } from "./raster.ts";
 
 /** Share of the side. Width of the frame that shows what the border of the picture is made of. */
@@ -34,7 +34,7 @@ export function readBorder(sketch: Raster, seed: Float32Array): number {
     const i = intAt(frame, n);
     const next = i % width < width - 1 ? i + 1 : i - 1;
     if (intAt(bin, i) === 0 || intAt(bin, next) === 0) continue;
-    const w = at(common, intAt(bin, i));
+    const w = sumAt(common, intAt(bin, i));
     const dl = Math.abs(at(lightness, i) - at(lightness, next));
     const da = Math.abs(at(a, i) - at(a, next));
     noise += w * Math.min(NOISE_CAP, dl + da + Math.abs(at(b, i) - at(b, next)));
@@ -45,7 +45,7 @@ export function readBorder(sketch: Raster, seed: Float32Array): number {
     const i = intAt(frame, n);
     const x = i % width;
     if (x > 0 && x < width - 1 && i >= width && i < count - width) continue;
-    if (intAt(bin, i) > 0) seed[i] = RARE_COST * (1 - at(common, intAt(bin, i)));
+    if (intAt(bin, i) > 0) seed[i] = RARE_COST * (1 - sumAt(common, intAt(bin, i)));
   }
   return pairs ? noise / pairs : 0;
 }
@@ -67,10 +67,10 @@ function weighBins(bin: Int32Array): void {
   common.fill(0, 0, bins.used + 1);
   for (let n = 0; n < framed; n++) {
     const k = intAt(bin, intAt(frame, n));
-    if (k > 0) common[k] = at(common, k) + 1;
+    if (k > 0) common[k] = sumAt(common, k) + 1;
   }
   smooth(common, SMOOTHING);
   let top = 0;
-  for (let k = 1; k <= bins.used; k++) top = Math.max(top, at(common, k));
-  for (let k = 1; k <= bins.used; k++) common[k] = top ? Math.min(1, at(common, k) / (top * COMMON)) : 0;
+  for (let k = 1; k <= bins.used; k++) top = Math.max(top, sumAt(common, k));
+  for (let k = 1; k <= bins.used; k++) common[k] = top ? Math.min(1, sumAt(common, k) / (top * COMMON)) : 0;
 }

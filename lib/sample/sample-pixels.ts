@@ -9,7 +9,7 @@ import { readPicture } from "./picture.ts";
 import { saidMetal } from "./said-metal.ts";
 import { isFigure, placeOfSlot } from "./slot-place.ts";
 import { bestFit } from "./term-region.ts";
-import { cloth, pixelCloth, weighCloth } from "./weigh-cloth.ts";
+import { cloth, weighCloth } from "./weigh-cloth.ts";
 
 /** What the page says beside the picture. `text`: title and colour words, in any language. */
 export interface SampleHints {
@@ -70,10 +70,10 @@ export function readView(
   const terms = readColorTerms(hints.text);
   const wordOdds = (k: number): number =>
     WORD_ODDS * bestFit(terms, lightnessOf(k) / 100, aOf(k) / 100, bOf(k) / 100);
-  weighCloth(picture, terms.length ? wordOdds : null);
+  weighCloth(picture.sketch, terms.length ? wordOdds : null);
   const figure = isFigure(picture.sketch, cloth);
   const place = placeOfSlot(picture.sketch, figure ? hints.slot : null);
-  const shades = findShades(picture, pixelCloth, place);
+  const shades = findShades(picture, place);
   const scene = { figure, slot: hints.slot, terms, backing };
   const chosen = chooseSwatches(picture.sketch, cloth, shades, scene);
   const mass = chosen ? chosen.colors.reduce((sum, color) => sum + color.mass, 0) : 0;

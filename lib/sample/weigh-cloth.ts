@@ -1,11 +1,12 @@
 import { fitBackdrop, plainDifference } from "./backdrop.ts";
 import { measureBarrier } from "./barrier.ts";
-import { colorOdds, forgetColors, learnColors, wordOdds } from "./color-odds.ts";
-import { clearOfGround, findGround, isEdge } from "./ground.ts";
+import { bins } from "./color-bins.ts";
+import { colorOdds, forgetColors, front, learnColors, wordOdds } from "./color-odds.ts";
+import { findGround } from "./ground.ts";
 import { placeOdds } from "./place-odds.ts";
-import { at, intAt } from "./plane.ts";
-import { probabilityOf } from "./probability-of.ts";
-import { GRID_PIXELS, type Picture, type Raster, SKETCH_PIXELS, sketchPlane } from "./raster.ts";
+import { at, intAt, sumAt } from "./plane.ts";
+import { ODDS_STEPS, probabilityOf } from "./probability-of.ts";
+import { type Raster, SKETCH_PIXELS, sketchPlane } from "./raster.ts";
 import { readBorder } from "./read-border.ts";
 import { isAmong, spanOf } from "./span.ts";
 
@@ -34,10 +35,8 @@ const FILL = 0.6;
 
 /** Probability that a pixel of the sketch shows the cloth, 0–1. */
 export const cloth = sketchPlane();
-/** The same for the pixels of the picture, after `weighPixels`. */
-export const pixelCloth = new Float32Array(GRID_PIXELS);
-/** Log odds of a pixel of the sketch by all but its colour; limits of its weight. */
-const odds = sketchPlane();
+/** Log odds of a pixel of the sketch by all but its colour, in `ODDS_STEPS`; limits of its weight. */
+const odds = new Int32Array(SKETCH_PIXELS);
 const most = sketchPlane();
 const least = sketchPlane();
 const barrier = sketchPlane();
@@ -46,12 +45,11 @@ const difference = sketchPlane();
 const isCloth = new Uint8Array(SKETCH_PIXELS);
 
 /**
- * Weighs every pixel of the sketch, then of the picture: barrier from the border, place, distance from the backdrop,
+ * Weighs every pixel of the sketch: barrier from the border, place, distance from the backdrop,
  * colour against the rest. `ofWords` gives the log odds that the page's words add to a colour bin.
  */
-export function weighCloth(picture: Picture, ofWords: ((bin: number) => number) | null): void {
-  const { sketch } = picture;
-  forgetColors(ofWords);
+export function weighCloth(sketch: Raster, ofWords: ((bin: number) => number) | null): void {
+  forgetColors(sketch, ofWords);
   const even = Math.min(BARRIER_TOP, BARRIER_BASE + BARRIER_PER_NOISE * readBorder(sketch, seed));
   measureBarrier(sketch, seed, barrier);
   readBarrier(sketch, even);
@@ -62,41 +60,26 @@ export function weighCloth(picture: Picture, ofWords: ((bin: number) => number) 
   for (let round = 0; round < ROUNDS; round++) refine(sketch);
   fillIn(sketch, trust);
   findGround(sketch, cloth);
-  weighPixels(picture);
 }
 
 function refine(sketch: Raster): void {
-  learnColors(sketch, cloth);
+  learnColors();
   weigh(sketch);
 }
 
 function weigh({ count, bin }: Raster): void {
+  front.fill(0, 0, bins.used + 1);
   for (let s = 0; s < count; s++) {
-    cloth[s] = at(most, s) * probabilityOf(at(odds, s) + at(colorOdds, intAt(bin, s)));
+    const k = intAt(bin, s);
+    const w = at(most, s) * probabilityOf(intAt(odds, s) + intAt(colorOdds, k));
+    cloth[s] = w;
+    front[k] = sumAt(front, k) + w;
   }
 }
 
-/** Pixels of the picture: by their pixel of the sketch, their own colour and, along edges, the ground beside them. */
-function weighPixels({ width, height, lightness, a, b, bin, sketch }: Picture): void {
-  const across = width > sketch.width ? 2 : 1;
-  const down = height > sketch.height ? 2 : 1;
-  for (let top = 0, s = 0; top < height; top += down) {
-    const bottom = Math.min(height, top + down);
-    for (let left = 0; left < width; left += across, s++) {
-      const right = Math.min(width, left + across);
-      const own = at(odds, s);
-      const high = at(most, s);
-      const low = at(least, s);
-      const edge = isEdge(s);
-      for (let y = top; y < bottom; y++) {
-        for (let i = y * width + left; i < y * width + right; i++) {
-          const k = intAt(bin, i);
-          const w = k ? Math.max(low, high * probabilityOf(own + at(colorOdds, k))) : 0;
-          pixelCloth[i] = edge && w > 0 ? w * clearOfGround(s, at(lightness, i), at(a, i), at(b, i)) : w;
-        }
-      }
-    }
-  }
+/** Weight, 0–1, of a colour bin within a pixel of the sketch; `cloth` holds that of its own bin. */
+export function weightOf(s: number, bin: number): number {
+  return Math.max(at(least, s), at(most, s) * probabilityOf(intAt(odds, s) + intAt(colorOdds, bin)));
 }
 
 /** Log odds by barrier and place. */
@@ -104,7 +87,7 @@ function readBarrier(sketch: Raster, even: number): void {
   const place = placeOdds(sketch);
   for (let s = 0; s < sketch.count; s++) {
     const far = at(barrier, s) - even;
-    odds[s] = (far < 0 ? (NO_BARRIER * far) / even : BARRIER_SLOPE * far) + at(place, s);
+    odds[s] = ODDS_STEPS * ((far < 0 ? (NO_BARRIER * far) / even : BARRIER_SLOPE * far) + at(place, s));
     most[s] = intAt(sketch.bin, s) ? 1 : 0;
     least[s] = 0;
   }
@@ -114,9 +97,10 @@ function readBarrier(sketch: Raster, even: number): void {
 function readDifference({ count, bin }: Raster, noise: number, trust: number): void {
   for (let s = 0; s < count; s++) {
     const far = at(difference, s) / (noise + NOISE_FLOOR) - DIFFERENCE_AT;
-    odds[s] = at(odds, s) + trust * Math.max(-DIFFERENCE_LIMIT, Math.min(DIFFERENCE_LIMIT, far));
+    odds[s] =
+      intAt(odds, s) + ODDS_STEPS * trust * Math.max(-DIFFERENCE_LIMIT, Math.min(DIFFERENCE_LIMIT, far));
     const hole = at(barrier, s) > HOLE_BARRIER && at(plainDifference, s) < HOLE_DIFFERENCE * trust;
-    if (hole && at(wordOdds, intAt(bin, s)) < NAMED) most[s] = at(most, s) * HOLE_WEIGHT;
+    if (hole && sumAt(wordOdds, intAt(bin, s)) < NAMED) most[s] = at(most, s) * HOLE_WEIGHT;
   }
 }
 
