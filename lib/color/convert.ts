@@ -1,16 +1,9 @@
 import { ColorError } from "./color-error.ts";
 import type { Oklab, Rgb8 } from "./oklab.ts";
+import { encodedOf, linearOf } from "./srgb-curve.ts";
 
 /** Linear-light value of each 8-bit sRGB value (IEC 61966-2-1). */
 const LINEAR = Float64Array.from({ length: 256 }, (_, value) => linearOf(value / 255));
-
-function linearOf(encoded: number): number {
-  return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
-}
-
-function encodedOf(linear: number): number {
-  return linear <= 0.0031308 ? linear * 12.92 : 1.055 * linear ** (1 / 2.4) - 0.055;
-}
 
 /**
  * OKLab of an 8-bit sRGB colour (B. Ottosson, 2020; matrices of CSS Color 4).

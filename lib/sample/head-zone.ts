@@ -3,7 +3,7 @@ import { shadeOf } from "./find-shades.ts";
 import { at, intAt } from "./plane.ts";
 import { type Raster, SKETCH_SIDE } from "./raster.ts";
 
-/** Share of a figure's height, from its top, in which head and hair are. */
+/** Share of a figure's height, from its top, in which head and hair are, cropped figures included. Our estimate. */
 const HEAD = 0.2;
 /** Part of the weight that may lie beyond the first and the last row of a figure: stray pixels. */
 const STRAY = 0.01;

@@ -1,13 +1,13 @@
+import { linearOf } from "../color/srgb-curve.ts";
 import { cubeRoot } from "./cube-root.ts";
 import { at } from "./plane.ts";
 
 /** Steps of one 8-bit value that `LINEAR` tells apart: the mean of four pixels is exact. */
 export const STEPS_OF_BYTE = 4;
-/** Linear light of each sRGB value from 0 up to 255, in those steps (IEC 61966-2-1). */
-const LINEAR = Float32Array.from({ length: 255 * STEPS_OF_BYTE + 1 }, (_, value) => {
-  const encoded = value / (255 * STEPS_OF_BYTE);
-  return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
-});
+/** Linear light of each sRGB value from 0 up to 255, in those steps. */
+const LINEAR = Float32Array.from({ length: 255 * STEPS_OF_BYTE + 1 }, (_, value) =>
+  linearOf(value / (255 * STEPS_OF_BYTE)),
+);
 
 /** L, a and b of the last colour that `readOklab` was given, OKLab × 100: no new array for each pixel. */
 export const oklab = new Float64Array(3);

@@ -1,11 +1,5 @@
+import type { Photo } from "./photo.ts";
 import { at, intAt } from "./plane.ts";
-
-/** One photo: RGBA, four bytes a pixel, row by row. */
-export interface Photo {
-  readonly data: Uint8ClampedArray;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** Photos are compared as so many fields a side: coarse enough that neither a rendition's size nor its grain counts. */
 const FIELDS = 12;

@@ -1,11 +1,12 @@
 import { readColorTerms } from "../words/read-words.ts";
 import type { Slot } from "../words/slot.ts";
-import { type Backing, type Contender, chooseSwatches } from "./choose-swatches.ts";
+import { type Contender, chooseSwatches } from "./choose-swatches.ts";
 import { aOf, bOf, lightnessOf } from "./color-bins.ts";
 import { confidenceOf } from "./confidence-of.ts";
 import { findShades } from "./find-shades.ts";
 import type { Evidence, Palette, Swatch } from "./palette.ts";
 import { readPicture } from "./picture.ts";
+import type { Backing } from "./rank-shades.ts";
 import { saidMetal } from "./said-metal.ts";
 import { isFigure, placeOfSlot } from "./slot-place.ts";
 import { bestFit } from "./term-region.ts";

@@ -1,6 +1,7 @@
 import { shadeDistance } from "./find-shades.ts";
 import type { Palette } from "./palette.ts";
-import { type Photo, samePhoto } from "./same-photo.ts";
+import type { Photo } from "./photo.ts";
+import { samePhoto } from "./same-photo.ts";
 import { readView, type SampleHints, type View } from "./sample-pixels.ts";
 
 /** How often a photo beside the first shows something else or is misread: what a colour keeps that it does not show. */

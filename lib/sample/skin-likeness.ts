@@ -1,6 +1,7 @@
 /**
- * Where skin of all tones lies in OKLCH: lightness, chroma and hue (degrees) of the ten Monk tones (E. Monk, 2019) with
- * room for the light of a photo; how fast likeness falls off outside, down to 1/e.
+ * Where skin of all tones lies in OKLCH: lightness, chroma and hue (degrees) of the ten tones of the Monk Skin Tone
+ * Scale (E. Monk, Google, 2022), with room for the light of a photo; how fast likeness falls off outside, down to 1/e. The room is
+ * a proposal.
  */
 const DARKEST = 0.2;
 const LIGHTEST = 0.96;

@@ -1,3 +1,5 @@
+import { encodedOf, linearOf } from "../color/srgb-curve.ts";
+
 /** Linear light of red, green and blue, 0–1 each. */
 export type Light = readonly [red: number, green: number, blue: number];
 
@@ -6,14 +8,6 @@ export type WhiteCardGains = Light;
 
 /** 0–255. From here on the camera may have cut a channel off, so that its true value is unknown. Common practice, no source. */
 export const CLIPPED = 250;
-
-const linearOf = (encoded: number): number =>
-  encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
-const encodedOf = (linear: number): number =>
-  linear <= 0.0031308 ? linear * 12.92 : 1.055 * linear ** (1 / 2.4) - 0.055;
-
-/** Linear light of each 8-bit sRGB value (IEC 61966-2-1). */
-export const LINEAR: Float64Array = Float64Array.from({ length: 256 }, (_, value) => linearOf(value / 255));
 
 /**
  * The pixels as they would have come out in neutral light: each channel's linear light times its gain (J. von Kries, 1902, in the

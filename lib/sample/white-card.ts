@@ -1,12 +1,7 @@
-import { CLIPPED, LINEAR, type Light, type WhiteCardGains } from "./white-card-balance.ts";
+import { linearOf } from "../color/srgb-curve.ts";
+import type { Photo } from "./photo.ts";
+import { CLIPPED, type Light, type WhiteCardGains } from "./white-card-balance.ts";
 import { couldBeLamp } from "./white-card-lamp.ts";
-
-/** RGBA pixels, four bytes each, row by row from the top left. */
-export interface CardPicture {
-  readonly data: Uint8ClampedArray;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** Why a spot cannot serve. */
 export type WhiteCardFault = "empty" | "clipped" | "dark" | "uneven" | "coloured";
@@ -50,12 +45,14 @@ const MESSAGES: Readonly<Record<WhiteCardFault, string>> = {
  * @param x 0–1 from the left. @param y 0–1 from the top.
  * @throws RangeError when the point or the sizes are outside the picture.
  */
-export function readWhiteCard(picture: CardPicture, x: number, y: number): WhiteCardReading {
+export function readWhiteCard(picture: Photo, x: number, y: number): WhiteCardReading {
   const spot = spotOf(picture, x, y);
   if (spot.length === 0) return unfit("empty");
   const clipped = spot.filter((pixel) => pixel.some((value) => value >= CLIPPED)).length;
   if (clipped > FEW * spot.length) return unfit("clipped");
-  const kept = trimmed(spot.map(([r, g, b]): Light => [LINEAR[r] ?? 0, LINEAR[g] ?? 0, LINEAR[b] ?? 0]));
+  const kept = trimmed(
+    spot.map(([r, g, b]): Light => [linearOf(r / 255), linearOf(g / 255), linearOf(b / 255)]),
+  );
   const mean = kept
     .reduce<Light>(([r, g, b], light) => [r + light[0], g + light[1], b + light[2]], [0, 0, 0])
     .map((sum) => sum / kept.length) as [number, number, number];
@@ -71,7 +68,7 @@ const unfit = (fault: WhiteCardFault): WhiteCardReading => ({ fault, message: ME
 type Pixel = readonly [r: number, g: number, b: number];
 
 /** The opaque pixels around a point. */
-function spotOf({ data, width, height }: CardPicture, x: number, y: number): Pixel[] {
+function spotOf({ data, width, height }: Photo, x: number, y: number): Pixel[] {
   if (!(width > 0 && height > 0) || data.length !== width * height * 4)
     throw new RangeError(`${width} × ${height} pixels are not what the data hold.`);
   if (!(x >= 0 && x <= 1 && y >= 0 && y <= 1)) throw new RangeError("The point is outside the picture.");

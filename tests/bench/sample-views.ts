@@ -4,7 +4,7 @@
 import process, { argv } from "node:process";
 import { pathToFileURL } from "node:url";
 import { type Palette, SURE } from "../../lib/sample/palette.ts";
-import type { Photo } from "../../lib/sample/same-photo.ts";
+import type { Photo } from "../../lib/sample/photo.ts";
 import type { SampleHints } from "../../lib/sample/sample-pixels.ts";
 import { sampleViews } from "../../lib/sample/sample-views.ts";
 import { SIDE } from "../sample/kinds/develop.ts";
