@@ -16,6 +16,11 @@ const OWN = 0.6;
 const ALONE: readonly Slot[] = ["shoes", "bag", "accessory", "jewellery", "headwear", "legwear"];
 /** 0–1. A colour between two others, or one and the ground, is their blend unless this part of it lies inside itself. */
 const CORE = 0.1;
+/**
+ * 0–1. Part of a colour's mass around its mode below which the mode alone no longer says what it looks like: the mean of all
+ * its pixels counts by what is missing.
+ */
+const DENSE = 0.5;
 /** A palette has at most so many swatches. */
 const MOST_SWATCHES = 6;
 
@@ -63,8 +68,8 @@ export function chooseSwatches(
   const ends = [lead, ...further, ...(ground ? [{ ...ground, mass: Number.POSITIVE_INFINITY }] : [])];
   const pure = further.filter((shade) => (regions[shade.index]?.core ?? 0) > CORE || !isBlend(shade, ends));
   return {
-    // The statement colour is read where it is densest, since folds must not pull it; a further one is small and mixed.
-    colors: [lead, ...pure.map(({ mean, mass }) => ({ ...mean, mass }))].slice(0, MOST_SWATCHES),
+    // A further colour is small and mixed: its mean tells more of it.
+    colors: [readLead(lead), ...pure.map(({ mean, mass }) => ({ ...mean, mass }))].slice(0, MOST_SWATCHES),
     standing: {
       rival: second ? rankOf(ranks, second) / rankOf(ranks, lead) : 0,
       close: Math.min(1, lead.peak / lead.mass),
@@ -75,6 +80,12 @@ export function chooseSwatches(
     },
     contenders: shades.map((shade) => ({ l: shade.l, a: shade.a, b: shade.b, rank: rankOf(ranks, shade) })),
   };
+}
+
+/** The statement colour: read where it is densest, since folds must not pull it, as far as it is dense there. */
+function readLead({ l, a, b, mean, peak, mass }: Shade): Chosen {
+  const thin = Math.max(0, 1 - peak / mass / DENSE);
+  return { l: l + thin * (mean.l - l), a: a + thin * (mean.a - a), b: b + thin * (mean.b - b), mass };
 }
 
 const rankOf = (ranks: readonly number[], { index }: Shade): number => ranks[index] ?? 0;

@@ -11,7 +11,7 @@ const CORNER = 0.1;
 /** Height (0 top, 1 bottom) where each slot is worn in a picture of a model, and how far around. Our estimate. */
 const WORN: Readonly<Record<Slot, readonly [height: number, around: number]>> = {
   top: [0.47, 0.3],
-  bottom: [0.52, 0.34],
+  bottom: [0.58, 0.34],
   "one-piece": [0.5, 0.4],
   layer: [0.5, 0.34],
   legwear: [0.6, 0.35],
