@@ -21,6 +21,9 @@ const WHOLENESS = 0.6;
  * of chances of 0.33, taken a little softer (own measurement).
  */
 const LEAVES = 0.4;
+/** The same of what lies along the border over more than this part of a side, without a person: a prop, cut off. */
+const PROP = 0.28;
+const PROP_SIDE = 0.3;
 /**
  * 0–1. What a colour loses that is like skin and makes up a figure's head: by how much of the head it is and how much of it
  * is there, each an S-curve's middle and softness. By its colour alone nothing is taken for skin. The form was chosen among
@@ -74,7 +77,9 @@ export function rankShades(
     const head = heads[shade.index];
     const skin = head ? 1 - SKIN * faceOf(shade, head) : 1;
     const whole = figure ? (regions[shade.index]?.whole ?? 0) ** WHOLENESS : 1;
-    const leaves = (contact[shade.index] ?? 0) > CONTACT ? LEAVES : 1;
+    const border = contact[shade.index] ?? 0;
+    const prop = !figure && border > PROP_SIDE * Math.max(sketch.width, sketch.height);
+    const leaves = prop ? PROP : border > CONTACT ? LEAVES : 1;
     const sureness = UNSURE + (1 - UNSURE) * Math.min(1, shade.sure / shade.mass / SURE);
     const strong = figure ? 1 : 1 + STRONG * Math.min(1, Math.hypot(shade.a, shade.b) / STRONG_CHROMA);
     const named = terms.length ? UNNAMED + (1 - UNNAMED) * fitOf(shade, terms) : 1;

@@ -15,7 +15,7 @@ export type TermRegion = readonly [
  * checked in the tests against the ISCC-NBS centroids that carry the same word.
  */
 export const TERM_REGIONS: Readonly<Record<ColorTerm, TermRegion>> = {
-  black: [0, 0.4, 0, 0.05, 0, 180],
+  black: [0, 0.38, 0, 0.035, 0, 180],
   white: [0.82, 1, 0, 0.035, 0, 180],
   grey: [0.3, 0.86, 0, 0.03, 0, 180],
   red: [0.3, 0.7, 0.1, 0.3, 24, 16],

@@ -12,7 +12,7 @@ import type { Oklab } from "../../lib/color/oklab.ts";
 import type { Swatch } from "../../lib/sample/palette.ts";
 import type { SampleHints } from "../../lib/sample/sample-pixels.ts";
 import type { Slot } from "../../lib/words/slot.ts";
-import { type Box, openPictureDesk, type PictureDesk } from "../sample/picture-desk.ts";
+import { type Box, type Cut, openPictureDesk, type PictureDesk } from "../sample/picture-desk.ts";
 import { medianCut, weightedKMeans } from "./quantizers.ts";
 
 /** CIEDE2000 within which a colour counts as found. */
@@ -96,20 +96,57 @@ const NAIVE = { middle: middleThird, cut: medianCut, means: weightedKMeans };
 
 export type Way = "pixels" | "words" | keyof typeof NAIVE;
 
+/**
+ * The same pictures cut and mirrored, so that an answer which hangs on a few pixels shows: where a change moves only these
+ * figures or only those of the whole pictures, it moves nothing.
+ */
+const CUTS: readonly Cut[] = [0, 0.013, 0.027, 0.04].flatMap((left, x) =>
+  [0, 0.01, 0.02, 0.03].map((top, y) => {
+    const [right, bottom] = [(0.04 * ((x + y) % 4)) / 3, (0.03 * ((x + 2 * y) % 4)) / 3];
+    return { left, top, right, bottom, mirrored: (x + y) % 2 === 1 };
+  }),
+);
+
+const readLabels = (folder: string) =>
+  Object.entries(JSON.parse(readFileSync(join(folder, "labels.json"), "utf8")) as Record<string, Label>);
+
+/** Scores every labelled picture of a folder in each of its cuts. */
+async function measureCuts(desk: PictureDesk, folder: string): Promise<Record<"pixels" | "words", Score[]>> {
+  const scores: Record<"pixels" | "words", Score[]> = { pixels: [], words: [] };
+  for (const [file, label] of readLabels(folder)) {
+    const bytes = readFileSync(join(folder, file));
+    const truth = await truthOf(desk, bytes, label);
+    const score = async (way: "pixels" | "words", hints: SampleHints): Promise<void> => {
+      for (const cut of CUTS) {
+        const { palette, ms } = await desk.sample(bytes, hints, cut);
+        const { confidence, swatches } = palette;
+        scores[way].push({ file, confidence, ms, ...scoreSwatches(swatches, truth, label.tie) });
+      }
+    };
+    await score("pixels", { slot: null, text: "" });
+    if (label.slot || label.title)
+      await score("words", { slot: label.slot ?? null, text: label.title ?? "" });
+  }
+  return scores;
+}
+
+/** The labelled colours of a picture, measured in it. */
+async function truthOf(desk: PictureDesk, bytes: Uint8Array, { patches }: Label): Promise<Patch[]> {
+  const boxes = patches.map(({ box }) => box);
+  const medians = await desk.medians(bytes, boxes);
+  return patches.map(({ group, share }, p) => {
+    const [r = 0, g = 0, b = 0] = medians[p] ?? [];
+    return { color: oklabFromRgb8(r, g, b), group, share };
+  });
+}
+
 /** Scores every labelled picture of a folder in each way. */
 export async function measureFolder(desk: PictureDesk, folder: string): Promise<Record<Way, Score[]>> {
-  const labels = JSON.parse(readFileSync(join(folder, "labels.json"), "utf8")) as Record<string, Label>;
   const scores: Record<Way, Score[]> = { pixels: [], words: [], middle: [], cut: [], means: [] };
-  for (const [file, { patches, tie, slot, title }] of Object.entries(labels)) {
+  for (const [file, label] of readLabels(folder)) {
+    const { tie, slot, title } = label;
     const bytes = readFileSync(join(folder, file));
-    const medians = await desk.medians(
-      bytes,
-      patches.map(({ box }) => box),
-    );
-    const truth = patches.map(({ group, share }, p) => {
-      const [r = 0, g = 0, b = 0] = medians[p] ?? [];
-      return { color: oklabFromRgb8(r, g, b), group, share };
-    });
+    const truth = await truthOf(desk, bytes, label);
     const score = async (way: Way, hints?: SampleHints): Promise<void> => {
       const { palette, ms } = await desk.sample(bytes, hints);
       const { confidence } = palette;
@@ -185,6 +222,12 @@ async function main(folders: readonly string[]): Promise<void> {
       console.log(`\n${folder}`);
       console.table(tableOf(scores));
       console.table(reliability([...scores.pixels, ...scores.words]));
+      const cuts = await measureCuts(desk, folder);
+      console.log(`Each in ${CUTS.length} cuts`);
+      console.table({
+        ...(cuts.words.length && { "with words and slot": summarize(cuts.words) }),
+        "from pixels alone": summarize(cuts.pixels),
+      });
       for (const { file, error, confidence } of [...best].sort((a, b) => b.error - a.error).slice(0, WORST)) {
         console.log(`${error.toFixed(1).padStart(6)}  confidence ${confidence.toFixed(2)}  ${file}`);
       }

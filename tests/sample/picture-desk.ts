@@ -8,6 +8,17 @@ import { openBrowser } from "../browser/open-browser.ts";
 /** A rectangle in percent of a picture's width and height: left, top, right, bottom. */
 export type Box = readonly [x0: number, y0: number, x1: number, y1: number];
 
+/** A picture as another shop would cut it: shares of its sides that are cut off, and whether it is mirrored. */
+export interface Cut {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly mirrored: boolean;
+}
+
+export const UNCUT: Cut = { left: 0, top: 0, right: 0, bottom: 0, mirrored: false };
+
 /** A palette and the milliseconds that the sampler alone took in the page. */
 export interface Sampled {
   readonly palette: Palette;
@@ -17,7 +28,7 @@ export interface Sampled {
 /** A real browser that decodes pictures as the extension does. */
 export interface PictureDesk {
   /** Samples picture bytes of any format the browser reads. Throws where it cannot decode them. */
-  sample(bytes: Uint8Array, hints?: SampleHints): Promise<Sampled>;
+  sample(bytes: Uint8Array, hints?: SampleHints, cut?: Cut): Promise<Sampled>;
   /** The picture squeezed to the sampler's size, RGBA. */
   pixels(bytes: Uint8Array): Promise<Uint8ClampedArray>;
   /** Median red, green and blue of each box, measured on the picture at its own size. */
@@ -42,11 +53,18 @@ const PAGE_SCRIPT = `
     context.drawImage(image, 0, 0, width, height);
     return context;
   }
-  async function pixelsOf(base64, side) {
-    return drawn(await imageOf(base64), side, side).getImageData(0, 0, side, side).data;
+  async function pixelsOf(base64, side, { left, top, right, bottom, mirrored }) {
+    const image = await imageOf(base64);
+    const canvas = new OffscreenCanvas(side, side);
+    const context = canvas.getContext("2d", { willReadFrequently: true });
+    context.imageSmoothingQuality = "medium";
+    if (mirrored) context.setTransform(-1, 0, 0, 1, side, 0);
+    const [w, h] = [image.naturalWidth, image.naturalHeight];
+    context.drawImage(image, left * w, top * h, (1 - left - right) * w, (1 - top - bottom) * h, 0, 0, side, side);
+    return context.getImageData(0, 0, side, side).data;
   }
-  async function sampleOf(base64, side, hints) {
-    const data = await pixelsOf(base64, side);
+  async function sampleOf(base64, side, hints, cut) {
+    const data = await pixelsOf(base64, side, cut);
     const start = performance.now();
     const palette = Sampler.samplePixels(data, side, side, hints);
     return { palette, ms: performance.now() - start };
@@ -91,11 +109,11 @@ export async function openPictureDesk(): Promise<PictureDesk> {
     });
   };
   return {
-    sample: async (bytes, hints = { slot: null, text: "" }) =>
-      (await call("sampleOf", bytes, SAMPLE_SIDE, hints)) as Sampled,
+    sample: async (bytes, hints = { slot: null, text: "" }, cut = UNCUT) =>
+      (await call("sampleOf", bytes, SAMPLE_SIDE, hints, cut)) as Sampled,
     pixels: async (bytes) =>
       Uint8ClampedArray.from(
-        Object.values((await call("pixelsOf", bytes, SAMPLE_SIDE)) as Record<string, number>),
+        Object.values((await call("pixelsOf", bytes, SAMPLE_SIDE, UNCUT)) as Record<string, number>),
       ),
     medians: async (bytes, boxes) => (await call("mediansOf", bytes, boxes)) as number[][],
     close: () => browser.close(),

@@ -12,13 +12,13 @@ const floor = (median: number, within10: number): Floor => ({ median, within10 }
  */
 export const FLOORS: Readonly<Record<string, { readonly pixels: Floor; readonly words: Floor }>> = {
   model: { pixels: floor(1.3, 95), words: floor(1.3, 95) },
-  "among-others": { pixels: floor(45, 45), words: floor(1.3, 68) },
+  "among-others": { pixels: floor(45, 45), words: floor(1.3, 78) },
   "skin-like": { pixels: floor(1.8, 95), words: floor(1.8, 95) },
-  "much-skin": { pixels: floor(4.5, 68), words: floor(1.3, 80) },
+  "much-skin": { pixels: floor(3.5, 76), words: floor(1.3, 84) },
   hair: { pixels: floor(3, 92), words: floor(3, 92) },
   outdoor: { pixels: floor(3, 92), words: floor(3, 92) },
   "close-up": { pixels: floor(5, 68), words: floor(2.5, 95) },
-  lace: { pixels: floor(1.8, 88), words: floor(1.8, 88) },
+  lace: { pixels: floor(1.8, 92), words: floor(1.8, 95) },
   sequins: { pixels: floor(1.8, 92), words: floor(1.8, 95) },
   metallic: { pixels: floor(5, 88), words: floor(5, 88) },
   mesh: { pixels: floor(3.5, 85), words: floor(3.5, 82) },
@@ -31,7 +31,7 @@ export const FLOORS: Readonly<Record<string, { readonly pixels: Floor; readonly 
   "gradient-studio": { pixels: floor(1.6, 90), words: floor(1.5, 95) },
   ghost: { pixels: floor(1.2, 95), words: floor(1.2, 95) },
   "flat-lay": { pixels: floor(1, 95), words: floor(1, 95) },
-  "small-goods": { pixels: floor(3, 76), words: floor(3, 80) },
+  "small-goods": { pixels: floor(3, 80), words: floor(3, 84) },
   "soft-shadow": { pixels: floor(1.3, 90), words: floor(1.3, 95) },
 };
 
