@@ -18,7 +18,7 @@ const BARRIER_TOP = 7;
 const BARRIER_SLOPE = 0.35;
 /** Log odds against cloth where there is no barrier at all, 1 in 20: whatever the noise. 2.5–3.5 measured alike. */
 const NO_BARRIER = 3;
-/** Rounds of colour refinement after the backdrop is modelled: more change nothing. */
+/** Rounds of colour refinement once the backdrop is modelled; more, or one before it, change nothing. */
 const ROUNDS = 2;
 /** Distance from a smooth backdrop, in its noise (plus a floor, OKLab × 100), that tips the scale; limits in log odds. */
 const DIFFERENCE_AT = 2.5;
@@ -54,17 +54,14 @@ export function weighCloth(sketch: Raster, ofWords: ((bin: number) => number) | 
   measureBarrier(sketch, seed, barrier);
   readBarrier(sketch, even);
   weigh(sketch);
-  refine(sketch);
   const { noise, trust } = fitBackdrop(sketch, cloth, barrier, difference, even);
   readDifference(sketch, noise, trust);
-  for (let round = 0; round < ROUNDS; round++) refine(sketch);
+  for (let round = 0; round < ROUNDS; round++) {
+    learnColors();
+    weigh(sketch);
+  }
   fillIn(sketch, trust);
   findGround(sketch, cloth);
-}
-
-function refine(sketch: Raster): void {
-  learnColors();
-  weigh(sketch);
 }
 
 function weigh({ count, bin }: Raster): void {
