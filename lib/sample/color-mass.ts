@@ -1,7 +1,7 @@
 import { bins, histogram } from "./color-bins.ts";
 import { clearOfGround, isEdge } from "./ground.ts";
 import { at, byteAt, intAt, sumAt } from "./plane.ts";
-import { GRID_PIXELS, type Picture } from "./raster.ts";
+import { GRID_PIXELS, PER, type Picture } from "./raster.ts";
 import { cloth, weightOf } from "./weigh-cloth.ts";
 
 /** 0–1. Pixels that weigh less are no cloth. */
@@ -38,24 +38,16 @@ export function gatherColors(picture: Picture, place: Float32Array): number {
       const l = at(sketch.lightness, s);
       const a = at(sketch.a, s);
       const b = at(sketch.b, s);
-      add(
-        intAt(sketch.bin, s),
-        picture.per,
-        isEdge(s) ? w * clearOfGround(s, l, a, b) : w,
-        at(place, s),
-        l,
-        a,
-        b,
-      );
+      add(intAt(sketch.bin, s), PER, isEdge(s) ? w * clearOfGround(s, l, a, b) : w, at(place, s), l, a, b);
     }
   }
   return takeMeans();
 }
 
 /** Pixels of several colours in a pixel of the sketch: each by its own colour and, along edges, the ground beside it. */
-function gatherUneven({ per, lightness, a, b, bin }: Picture, s: number, place: number): void {
+function gatherUneven({ lightness, a, b, bin }: Picture, s: number, place: number): void {
   const edge = isEdge(s);
-  for (let i = s * per; i < (s + 1) * per; i++) {
+  for (let i = s * PER; i < (s + 1) * PER; i++) {
     const k = intAt(bin, i);
     if (k === 0) continue;
     const l = at(lightness, i);

@@ -1,7 +1,7 @@
 import { binOf, clearBins, linkBins } from "./color-bins.ts";
 import { oklab, readOklab, STEPS_OF_BYTE } from "./pixel-oklab.ts";
-import { byteAt, intAt, sumAt } from "./plane.ts";
-import { GRID_PIXELS, GRID_SIDE, type Picture, rasterOf, SKETCH_PIXELS, SKETCH_SIDE } from "./raster.ts";
+import { intAt, sumAt } from "./plane.ts";
+import { GRID_PIXELS, GRID_SIDE, PER, type Picture, rasterOf, SKETCH_PIXELS, SKETCH_SIDE } from "./raster.ts";
 
 /** 0–255. Below this a pixel shows what is behind the picture: soft edges of cut-outs go too. Common practice, no source. */
 const OPAQUE = 250;
@@ -19,18 +19,23 @@ const picture: Picture = {
   count: 0,
   opaque: 0,
   sketch: rasterOf(SKETCH_PIXELS),
-  per: 0,
   even: new Uint8Array(SKETCH_PIXELS),
   lightness: new Float32Array(GRID_PIXELS),
   a: new Float32Array(GRID_PIXELS),
   b: new Float32Array(GRID_PIXELS),
   bin: new Int32Array(GRID_PIXELS),
 };
-/** Which of the given pixels each pixel of the picture is, and the size for which that holds. */
-const source = new Int32Array(GRID_PIXELS);
+/** Where the pixels of each row (in the given pixels) and of each column (in its row) come from; the size for which that holds. */
+const rows = new Int32Array(GRID_SIDE);
+const columns = new Int32Array(GRID_SIDE);
 const given = { width: 0, height: 0 };
+/** The pixels of one pixel of the sketch. */
+const quad = new Int32Array(PER);
 
-/** Fills the picture from RGBA bytes whose size has been checked. Of a larger picture every nth pixel is taken. */
+/**
+ * Fills the picture from RGBA bytes whose size has been checked. Of a larger picture every nth pixel is taken, a small one is
+ * as if drawn larger.
+ */
 export function readPicture(data: Uint8ClampedArray, width: number, height: number): Picture {
   resize(width, height);
   clearBins();
@@ -43,55 +48,66 @@ export function readPicture(data: Uint8ClampedArray, width: number, height: numb
 
 /** Fills the planes; returns how many pixels are opaque. */
 function fill(words: Int32Array): number {
-  const { per, even, sketch } = picture;
-  const { count, lightness, a, b, bin } = sketch;
-  const part = STEPS_OF_BYTE / per;
+  const { even, sketch } = picture;
+  const { width, height, lightness, a, b, bin } = sketch;
   let opaque = 0;
-  for (let s = 0; s < count; s++) {
-    const first = intAt(words, intAt(source, s * per));
-    let of = 0;
-    let spread = 0;
-    let redBlue = 0;
-    let green = 0;
-    for (let i = s * per; i < (s + 1) * per; i++) {
-      const color = intAt(words, intAt(source, i));
-      if (color >>> 24 >= OPAQUE) of++;
-      spread |=
-        beyond((color & RED_BLUE) - (first & RED_BLUE)) | beyond(((color >> 8) & 255) - ((first >> 8) & 255));
-      redBlue += color & RED_BLUE;
-      green += (color >> 8) & 255;
+  for (let y = 0, s = 0; y < height; y++) {
+    const above = intAt(rows, 2 * y);
+    const below = intAt(rows, 2 * y + 1);
+    for (let x = 0; x < width; x++, s++) {
+      const left = intAt(columns, 2 * x);
+      const right = intAt(columns, 2 * x + 1);
+      const p = intAt(words, above + left);
+      const q = intAt(words, above + right);
+      const r = intAt(words, below + left);
+      const t = intAt(words, below + right);
+      const of = isOpaque(p) + isOpaque(q) + isOpaque(r) + isOpaque(t);
+      opaque += of;
+      if (of === PER && (unlike(p, q) | unlike(p, r) | unlike(p, t)) === 0) {
+        const redBlue = (p & RED_BLUE) + (q & RED_BLUE) + (r & RED_BLUE) + (t & RED_BLUE);
+        // Sums of four bytes: steps of a byte, as they are read.
+        readOklab(redBlue & 0xffff, greenOf(p) + greenOf(q) + greenOf(r) + greenOf(t), redBlue >>> 16);
+        even[s] = 1;
+        lightness[s] = sumAt(oklab, 0);
+        a[s] = sumAt(oklab, 1);
+        b[s] = sumAt(oklab, 2);
+        bin[s] = binOf(sumAt(oklab, 0), sumAt(oklab, 1), sumAt(oklab, 2));
+      } else {
+        even[s] = 0;
+        quad[0] = p;
+        quad[1] = q;
+        quad[2] = r;
+        quad[3] = t;
+        fillUneven(s, of);
+      }
     }
-    opaque += of;
-    even[s] = of === per && spread === 0 ? 1 : 0;
-    if (byteAt(even, s)) {
-      readOklab((redBlue & 0xffff) * part, green * part, (redBlue >>> 16) * part);
-      lightness[s] = sumAt(oklab, 0);
-      a[s] = sumAt(oklab, 1);
-      b[s] = sumAt(oklab, 2);
-      bin[s] = binOf(sumAt(oklab, 0), sumAt(oklab, 1), sumAt(oklab, 2));
-    } else fillUneven(words, s);
   }
   return opaque;
 }
 
-/** 0 where a difference, or each of two differences 16 bits apart, is so small that the pixels are even. */
+/** 1 or 0, since they are counted. */
+const isOpaque = (color: number): number => (((color >>> 24) - OPAQUE) >>> 31) ^ 1;
+const greenOf = (color: number): number => (color >> 8) & 255;
+/** 0 where two colours are so near that they are even. */
+const unlike = (p: number, q: number): number =>
+  beyond((q & RED_BLUE) - (p & RED_BLUE)) | beyond(greenOf(q) - greenOf(p));
+/** 0 where a difference, or each of two differences 16 bits apart, is small. */
 const beyond = (difference: number): number => (difference + EVEN * BOTH) & ~((2 * EVEN - 1) * BOTH);
 
-/** Pixels of several colours, each for itself; the pixel of the sketch is their mean. */
-function fillUneven(words: Int32Array, s: number): void {
-  const { per, lightness, a, b, bin, sketch } = picture;
-  let of = 0;
+/** Pixels of several colours, `of` of them opaque, each for itself; the pixel of the sketch is their mean. */
+function fillUneven(s: number, of: number): void {
+  const { lightness, a, b, bin, sketch } = picture;
   let last = 0;
   let sumL = 0;
   let sumA = 0;
   let sumB = 0;
-  for (let i = s * per; i < (s + 1) * per; i++) {
-    const color = intAt(words, intAt(source, i));
+  for (let n = 0, i = s * PER; n < PER; n++, i++) {
+    const color = intAt(quad, n);
     bin[i] = 0;
     if (color >>> 24 < OPAQUE) continue;
     readOklab(
       STEPS_OF_BYTE * (color & 255),
-      STEPS_OF_BYTE * ((color >> 8) & 255),
+      STEPS_OF_BYTE * greenOf(color),
       STEPS_OF_BYTE * ((color >> 16) & 255),
     );
     lightness[i] = sumAt(oklab, 0);
@@ -99,7 +115,6 @@ function fillUneven(words: Int32Array, s: number): void {
     b[i] = sumAt(oklab, 2);
     last = binOf(sumAt(oklab, 0), sumAt(oklab, 1), sumAt(oklab, 2));
     bin[i] = last;
-    of++;
     sumL += sumAt(oklab, 0);
     sumA += sumAt(oklab, 1);
     sumB += sumAt(oklab, 2);
@@ -117,19 +132,21 @@ function resize(width: number, height: number): void {
   if (given.width === width && given.height === height) return;
   Object.assign(given, { width, height });
   const { sketch } = picture;
-  const w = Math.min(width, GRID_SIDE);
-  const h = Math.min(height, GRID_SIDE);
-  const across = w > SKETCH_SIDE ? 2 : 1;
-  const down = h > SKETCH_SIDE ? 2 : 1;
-  Object.assign(sketch, { width: Math.ceil(w / across), height: Math.ceil(h / down) });
+  sketch.width = takeLines(columns, width, 1);
+  sketch.height = takeLines(rows, height, width);
   sketch.count = sketch.width * sketch.height;
-  picture.per = across * down;
-  picture.count = sketch.count * picture.per;
-  for (let i = 0; i < picture.count; i++) {
-    const s = Math.floor(i / picture.per);
-    // The last row and column of an odd size stand twice.
-    const x = Math.min(w - 1, (s % sketch.width) * across + (i % across));
-    const y = Math.min(h - 1, Math.floor(s / sketch.width) * down + Math.floor((i % picture.per) / across));
-    source[i] = Math.floor(((y + 0.5) * height) / h) * width + Math.floor(((x + 0.5) * width) / w);
+  picture.count = sketch.count * PER;
+}
+
+/** Which lines of a side are looked at, two for each of the sketch, `step` values apart; returns the side of the sketch. */
+function takeLines(lines: Int32Array, side: number, step: number): number {
+  const taken = Math.min(side, GRID_SIDE);
+  const each = taken > SKETCH_SIDE ? 2 : 1;
+  const sketched = Math.ceil(taken / each);
+  for (let n = 0; n < 2 * sketched; n++) {
+    // The last line of an odd side stands twice, and each line of a short one.
+    const line = Math.min(taken - 1, each === 2 ? n : n >> 1);
+    lines[n] = step * Math.floor(((line + 0.5) * side) / taken);
   }
+  return sketched;
 }

@@ -4,6 +4,8 @@ export const GRID_SIDE = 96;
 export const GRID_PIXELS = GRID_SIDE * GRID_SIDE;
 /** Pixels. Longest side of the sketch: half of the picture's. */
 export const SKETCH_SIDE = GRID_SIDE / 2;
+/** Pixels of the picture in one of the sketch: two by two. Along a short side each stands twice. */
+export const PER = 4;
 /** Largest number of pixels of the sketch. */
 export const SKETCH_PIXELS = SKETCH_SIDE * SKETCH_SIDE;
 
@@ -29,8 +31,6 @@ export interface Picture {
   count: number;
   opaque: number;
   readonly sketch: Raster;
-  /** Pixels that lie in one pixel of the sketch: 1, 2 or 4. */
-  per: number;
   /** Whether those are as good as one colour: then only the sketch holds it. */
   readonly even: Uint8Array;
   /** Where they are not: each by itself, those of a pixel of the sketch side by side; no bin where transparent. */

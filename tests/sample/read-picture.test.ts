@@ -54,8 +54,8 @@ describe("a picture", () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(byte, byte, byte), { minLength: 8, maxLength: 48 }), (colors) => {
         const paint = (x: number): Paint => colors[x] ?? [0, 0, 0];
-        const { sketch, per } = readPicture(pixels(colors.length, 1, paint), colors.length, 1);
-        expect([sketch.count, per]).toEqual([colors.length, 1]);
+        const { sketch, count } = readPicture(pixels(colors.length, 1, paint), colors.length, 1);
+        expect([sketch.count, count]).toEqual([colors.length, 4 * colors.length]);
         colors.forEach(
           (color, i) => void expect(sketch.lightness[i]).toBeCloseTo(oklabOf(color)[0] * 100, 0),
         );
@@ -64,8 +64,8 @@ describe("a picture", () => {
   });
   it("has a sketch of half the size, whose pixels are means and whose bins are those of a pixel", () => {
     const stripes = (x: number): Paint => (x % 2 ? [20, 20, 20] : [240, 240, 240]);
-    const { sketch, per, even, lightness, bin } = readPicture(pixels(96, 64, stripes), 96, 64);
-    expect([sketch.width, sketch.height, sketch.count, per]).toEqual([48, 32, 1536, 4]);
+    const { sketch, count, even, lightness, bin } = readPicture(pixels(96, 64, stripes), 96, 64);
+    expect([sketch.width, sketch.height, sketch.count, count]).toEqual([48, 32, 1536, 96 * 64]);
     const [light, dark] = [oklabOf([240, 240, 240])[0] * 100, oklabOf([20, 20, 20])[0] * 100];
     expect(sketch.lightness[500]).toBeCloseTo((light + dark) / 2, 0);
     expect([bin[0], bin[1]]).toContain(sketch.bin[0]);
@@ -90,12 +90,12 @@ describe("a picture", () => {
       }
     }
   });
-  it("keeps a small picture as it is, and leaves transparent pixels out", () => {
+  it("takes each pixel of a small picture four times, and leaves transparent ones out", () => {
     const data = pixels(10, 10, (x) => [x * 20, 0, 0]);
     for (let i = 0; i < 10; i++) data[i * 40 + 3] = 0;
-    const { sketch, opaque } = readPicture(data, 10, 10);
+    const { sketch, opaque, count } = readPicture(data, 10, 10);
     expect([sketch.width, sketch.height]).toEqual([10, 10]);
-    expect(opaque).toBe(90);
+    expect([opaque, count]).toEqual([360, 400]);
     expect(sketch.bin[0]).toBe(0);
     expect(sketch.bin[1]).toBeGreaterThan(0);
   });
