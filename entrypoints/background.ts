@@ -6,15 +6,14 @@ import { createServer } from "../lib/link/serve.ts";
 import { createHandlers } from "../lib/worker/create-handlers.ts";
 import { grantBrowser, PART_SCRIPTS } from "../lib/worker/grant-browser.ts";
 import { keepStores } from "../lib/worker/keep-stores.ts";
-import { readPicture, thumbnail } from "../lib/worker/read-picture.ts";
+import { pictureDesk } from "../lib/worker/picture-desk.ts";
 
 export default defineBackground(() => {
   const { signal } = new AbortController();
   const stores = keepStores(grantBrowser, Date.now);
   const handlers = createHandlers({
     closet: openCloset(browserBell(browser.storage)),
-    readPicture: (url, hints) => readPicture(url, hints, grantBrowser.isGranted, signal),
-    thumbnail: (picture) => thumbnail(picture, signal),
+    pictures: pictureDesk(grantBrowser.isGranted, signal),
     switchOff: stores.switchOff,
     runPart: async (name, tabId, frameId) => {
       const target = { tabId, frameIds: [frameId] };

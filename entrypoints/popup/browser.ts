@@ -1,4 +1,3 @@
-import * as v from "valibot";
 import { browser } from "wxt/browser";
 import { browserBell } from "../../lib/closet/browser-bell.ts";
 import { openCloset } from "../../lib/closet/open-closet.ts";
@@ -8,9 +7,7 @@ import { patternOf } from "../../lib/link/origin-of.ts";
 import { imageOriginsOnPage } from "../../lib/ui/popup/image-origins-on-page.ts";
 import type { PopupBrowser } from "../../lib/ui/popup/popup-browser.ts";
 import { grantBrowser, PAGE_SCRIPT } from "../../lib/worker/grant-browser.ts";
-import { intendStore } from "../../lib/worker/stores.ts";
-
-const storeSchema = v.object({ imageOrigins: v.array(v.string()) });
+import { grantOf, intendStore } from "../../lib/worker/stores.ts";
 
 const closet = openCloset(browserBell(browser.storage));
 
@@ -31,14 +28,7 @@ export const popupBrowser: PopupBrowser = {
     const [frame] = await browser.scripting.executeScript({ target: { tabId }, func: imageOriginsOnPage });
     return frame?.result;
   },
-  async storeGrant(origin) {
-    const stores = v.safeParse(v.record(v.string(), v.unknown()), await grantBrowser.readStores());
-    const store = v.safeParse(storeSchema, stores.success ? stores.output[origin] : null);
-    if (!store.success || !(await grantBrowser.isGranted([origin]))) return null;
-    const hosts = store.output.imageOrigins;
-    const held = await Promise.all(hosts.map((host) => grantBrowser.isGranted([host])));
-    return { imageOrigins: hosts.filter((_, at) => held[at]) };
-  },
+  storeGrant: (origin) => grantOf(grantBrowser, origin),
   requestOrigins: (origins) => browser.permissions.request({ origins: origins.map(patternOf) }),
   intendStore: (origin, imageOrigins) => intendStore(grantBrowser, origin, imageOrigins, Date.now()),
   async runOnce(tabId) {

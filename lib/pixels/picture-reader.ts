@@ -1,8 +1,14 @@
-import { fetchPicture, PICTURE_TIMEOUT } from "./fetch-picture.ts";
+import { fetchPicture, isTooLarge, PICTURE_TIMEOUT } from "./fetch-picture.ts";
 import { PictureError, REASONS } from "./picture-error.ts";
 
 /** Narrowest picture worth reading, in its own pixels: placeholders and icons are smaller, product pictures never. */
 export const SMALLEST_PICTURE = 48;
+
+/**
+ * Refusals of a way by an origin that never let it work, after which it is not tried there again: hosts as a rule treat
+ * all pictures alike, but some let only part of them be read (our choice).
+ */
+const REFUSALS_MOST = 3;
 
 /** Where a picture is: its address and, where the page shows it, the element. */
 export interface PictureSource {
@@ -22,11 +28,11 @@ export type ReadPicture = <T>(source: PictureSource, uses: PictureUses<T>) => Pr
 
 /**
  * A reader that tries the cheapest way first: the picture on the page, in Firefox a copy of it under the extension's
- * own grant, the file, and last `elsewhere`. It remembers per origin which ways were refused. The promise rejects
- * with the last way's reason.
+ * own grant, the file, and last `elsewhere`. It remembers per origin which ways work and which are always refused. The
+ * promise rejects with the last way's reason.
  */
 export function pictureReader(signal: AbortSignal): ReadPicture {
-  const refused = new Set<string>();
+  const refusals = new Map<string, number>();
 
   return async (source, uses) => {
     if (source.image) await loaded(source.image, signal);
@@ -34,12 +40,15 @@ export function pictureReader(signal: AbortSignal): ReadPicture {
     let reason: unknown = new PictureError(REASONS.refused);
     for (const [name, way] of waysOf(source, uses, signal)) {
       const memory = `${name} ${origin}`;
-      if (refused.has(memory)) continue;
+      if ((refusals.get(memory) ?? 0) >= REFUSALS_MOST) continue;
       try {
-        return await way();
+        const had = await way();
+        refusals.set(memory, Number.NEGATIVE_INFINITY);
+        return had;
       } catch (error) {
         signal.throwIfAborted();
-        if (error instanceof PictureError && error.message === REASONS.refused) refused.add(memory);
+        if (error instanceof PictureError && error.message === REASONS.refused)
+          refusals.set(memory, (refusals.get(memory) ?? 0) + 1);
         reason = error;
       }
     }
@@ -59,11 +68,18 @@ function waysOf<T>({ url, image }: PictureSource, uses: PictureUses<T>, signal: 
 }
 
 async function loaded(image: HTMLImageElement, signal: AbortSignal): Promise<void> {
+  refuseHuge(image);
   await within(image.decode(), signal).catch((error) => {
     // A picture that changes while it is decoded rejects as well; what counts is whether one is there.
     if (!image.complete || !image.naturalWidth) throw error;
   });
+  refuseHuge(image);
   if (image.naturalWidth < SMALLEST_PICTURE) throw new PictureError(REASONS.small);
+}
+
+/** What unfolds to more than a machine can bear is not even decoded, where that is known already. */
+function refuseHuge({ naturalWidth: width, naturalHeight: height }: HTMLImageElement): void {
+  if (isTooLarge({ width, height })) throw new PictureError(REASONS.large);
 }
 
 /** Firefox lifts the cross-origin rule for pictures a content script loads from hosts the extension was granted. */

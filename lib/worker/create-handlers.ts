@@ -3,19 +3,15 @@ import type { Piece } from "../closet/piece.ts";
 import { judge, type PreparedCloset, prepareCloset } from "../fit/judge.ts";
 import type { KeepRequest, PartName } from "../link/messages.ts";
 import type { Handlers } from "../link/serve.ts";
-import type { Palette } from "../sample/palette.ts";
 import { sampleViews } from "../sample/sample-views.ts";
 import { firstSlot } from "../words/first-slot.ts";
-import type { Slot } from "../words/slot.ts";
+import type { PictureDesk } from "./picture-desk.ts";
 import { briefOf, explained } from "./verdict-views.ts";
 
 /** What the handlers need of the outside. */
 export interface HandlerTools {
   readonly closet: Closet;
-  /** Reads a picture by its address and samples it; a palette without swatches says why it could not. */
-  readonly readPicture: (url: string, hints: { slot: Slot | null; text: string }) => Promise<Palette>;
-  /** A small picture as a data: URL, or null where it cannot be had. */
-  readonly thumbnail: (picture: string) => Promise<string | null>;
+  readonly pictures: PictureDesk;
   readonly switchOff: (origin: string) => Promise<void>;
   /** Runs a part of the page script in a frame of a tab. */
   readonly runPart: (name: PartName, tabId: number, frameId: number) => Promise<void>;
@@ -58,10 +54,10 @@ function keepWardrobe({ closet, signal }: HandlerTools): () => Promise<Wardrobe>
 const pictureField = (picture: string | null): { picture?: string } => (picture === null ? {} : { picture });
 
 async function pictureOf(
-  { thumbnail }: HandlerTools,
-  { picture }: KeepRequest,
+  { pictures }: HandlerTools,
+  { picture, pageUrl }: KeepRequest,
 ): Promise<{ picture?: string }> {
-  return pictureField(picture === null ? null : await thumbnail(picture));
+  return pictureField(picture === null ? null : await pictures.thumbnail(picture, pageUrl));
 }
 
 /** The answers of the background worker, each safe to repeat. */
@@ -81,7 +77,7 @@ export function createHandlers(tools: HandlerTools): Handlers {
       return null;
     },
     samplePicture: async ({ pixels, others, slot, text }) => sampleViews(pixels, others, { slot, text }),
-    readPicture: ({ url, slot, text }) => tools.readPicture(url, { slot, text }),
+    readPicture: ({ url, slot, text }, sender) => tools.pictures.read(url, { slot, text }, sender.url ?? ""),
     judge: async ({ candidates }) => {
       const { prepared } = await wardrobe();
       return candidates.map((candidate) => briefOf(candidate, judge(candidate, prepared)));

@@ -15,17 +15,32 @@ export const PENDING_MS = 10 * 60_000;
 export const IMAGE_ORIGINS_MAX = 12;
 
 const originSchema = v.pipe(v.string(), v.regex(/^https?:\/\/[^/]+$/));
-const storesSchema = v.record(
-  originSchema,
-  v.object({
-    imageOrigins: v.pipe(v.array(originSchema), v.maxLength(IMAGE_ORIGINS_MAX)),
-    since: v.number(),
-  }),
-);
+const storeSchema: v.GenericSchema<unknown, Store> = v.object({
+  imageOrigins: v.pipe(v.array(originSchema), v.maxLength(IMAGE_ORIGINS_MAX)),
+  since: v.number(),
+});
+const recordsSchema = v.record(v.string(), v.unknown());
 
+/** The records that are in order; one that is not must not take the others with it. */
 async function readStores(browser: GrantBrowser): Promise<Record<string, Store>> {
-  const parsed = v.safeParse(storesSchema, await browser.readStores());
-  return parsed.success ? parsed.output : {};
+  const records = v.safeParse(recordsSchema, await browser.readStores());
+  const stores: Record<string, Store> = {};
+  for (const [origin, record] of Object.entries(records.success ? records.output : {})) {
+    const store = v.safeParse(storeSchema, record);
+    if (store.success && v.is(originSchema, origin)) stores[origin] = store.output;
+  }
+  return stores;
+}
+
+/** What a switched-on store was granted: its picture hosts that are still granted. Null for a store that is off. */
+export async function grantOf(
+  browser: GrantBrowser,
+  origin: string,
+): Promise<Pick<Store, "imageOrigins"> | null> {
+  const store = (await readStores(browser))[origin];
+  if (!store || !(await browser.isGranted([origin]))) return null;
+  const held = await Promise.all(store.imageOrigins.map((host) => browser.isGranted([host])));
+  return { imageOrigins: store.imageOrigins.filter((_, at) => held[at]) };
 }
 
 /** Notes that the person asked for this store; it counts once the browser grants it. Asking again adds picture hosts. */

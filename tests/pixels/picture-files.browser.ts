@@ -24,6 +24,30 @@ describe("picture files", () => {
     expect(answers).toEqual(Array(2).fill("PictureError: This kind of picture cannot be read."));
   });
 
+  it("finds the size in what a browser writes, with and without transparent parts", async () => {
+    const sizes = await page.evaluate(async () => {
+      const canvas = new OffscreenCanvas(70, 50);
+      const context = canvas.getContext("2d", { alpha: true });
+      const found: unknown[] = [];
+      for (const fill of ["#b22234", "#b2223480"]) {
+        context?.clearRect(0, 0, 70, 50);
+        Object.assign(context ?? {}, { fillStyle: fill });
+        context?.fillRect(0, 0, 70, 50);
+        for (const type of ["image/png", "image/jpeg", "image/webp"]) {
+          for (const quality of [0.8, 1]) {
+            const file = await canvas.convertToBlob({ type, quality });
+            found.push([file.type, Pixels.sizeInFile(new Uint8Array(await file.arrayBuffer()))]);
+          }
+        }
+      }
+      return found;
+    });
+    const each = ["image/png", "image/jpeg", "image/webp"].flatMap((type) =>
+      Array(2).fill([type, { width: 70, height: 50 }]),
+    );
+    expect(sizes).toEqual([...each, ...each]);
+  });
+
   it("keeps the shape of one that is read within a side, and never enlarges it", async () => {
     const sizes = await page.evaluate(async (url) => {
       const file = await (await fetch(url)).blob();

@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach } from "vitest";
 import { bundle } from "../browser/bundle.ts";
 import { openBrowser } from "../browser/open-browser.ts";
+import { bombOf } from "./bomb.ts";
 import { openServer, type PictureServer } from "./picture-server.ts";
 import { pngOf } from "./png-of.ts";
 
@@ -15,7 +16,8 @@ const noise = pngOf(700, 900, (x, y) => {
   const n = Math.imul(x * 374761393 + y * 668265263, 1274126177) >>> 0;
   return [n & 255, (n >> 8) & 255, (n >> 16) & 255, 255];
 });
-const files: Record<string, Buffer> = { halves, tiny, clear, noise };
+const huge = bombOf(8_000);
+const files: Record<string, Buffer> = { halves, tiny, clear, noise, huge };
 
 let browser: Browser;
 export let store: PictureServer;

@@ -5,6 +5,7 @@ export { pictureReader } from "../../lib/pixels/picture-reader.ts";
 export { pixelsOfBlob } from "../../lib/pixels/pixels-of-blob.ts";
 export { pixelsOfImage } from "../../lib/pixels/pixels-of-image.ts";
 export { pixelsWithin } from "../../lib/pixels/pixels-within.ts";
+export { sizeInFile } from "../../lib/pixels/size-in-file.ts";
 export {
   THUMBNAIL_LIMIT,
   THUMBNAIL_SIDE,

@@ -45,6 +45,19 @@ it("puts the host of most pictures first, without the store's own and without po
   ]);
 });
 
+it("never offers a public store hosts of a private network, but does so to a store in there", () => {
+  const inside = [
+    "http://192.168.1.1:8080",
+    "http://[fd00::1]",
+    "http://router",
+    "http://nas.local",
+    "http://a.localhost",
+  ];
+  const counted = [...inside, "https://pictures.example"].map((address) => [address, 3]);
+  expect(pickImageOrigins(counted, "https://shop.example")).toEqual(["https://pictures.example"]);
+  expect(pickImageOrigins(counted, "http://shop.localhost")).toHaveLength(6);
+});
+
 it("names no more hosts than one grant may", () => {
   const many = Array.from({ length: 40 }, (_, at) => [`https://cdn${at}.example`, 100 - at]);
   const picked = pickImageOrigins(many, "https://shop.example");

@@ -38,8 +38,14 @@ function joined(closet: Closet = openCloset(quietBell())) {
   const ran: unknown[] = [];
   const handlers = createHandlers({
     closet,
-    readPicture: async () => UNREAD,
-    thumbnail: async (picture) => (picture.startsWith("https:") ? "data:image/jpeg;base64,AAAA" : null),
+    pictures: {
+      read: async (url, _, pageUrl) => {
+        ran.push([url, pageUrl]);
+        return UNREAD;
+      },
+      thumbnail: async (picture, pageUrl) =>
+        picture.startsWith("https:") && pageUrl.startsWith("https:") ? "data:image/jpeg;base64,AAAA" : null,
+    },
     switchOff: async (origin) => void ran.push(origin),
     runPart: async (...part) => void ran.push(part),
     now: () => 1_000,
@@ -219,6 +225,13 @@ describe("the worker's answers, as a page gets them", () => {
     await refused([bag, bag, bag, bag]);
     await refused([{ ...bag, width: 95 }]);
     await refused([{ ...bag, data: bag.data.slice(4) }]);
+  });
+
+  it("read a picture for the page that asks, whatever it says of itself", async () => {
+    const { ask, ran } = worker;
+    const url = "https://cdn.example/skirt.jpg";
+    expect(await ask("readPicture", { url, slot: null, text: "https://other.example/" })).toEqual(UNREAD);
+    expect(ran).toEqual([[url, PAGE.url]]);
   });
 
   it("bring a part to the frame that asks", async () => {

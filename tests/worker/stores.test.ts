@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { GrantBrowser } from "../../lib/worker/grant-browser.ts";
-import { intendStore, PENDING_MS, reconcileStores, switchStoreOff } from "../../lib/worker/stores.ts";
+import {
+  grantOf,
+  intendStore,
+  PENDING_MS,
+  reconcileStores,
+  switchStoreOff,
+} from "../../lib/worker/stores.ts";
 
 const shop = "https://shop.example";
 const other = "https://other.example";
@@ -117,5 +123,43 @@ describe("switching stores on and off", () => {
     expect(await reconcileStores(browser, 1)).toEqual([]);
     await intendStore(browser, shop, [cdn], 0);
     expect(state.records).toEqual({ [shop]: { imageOrigins: [cdn], since: 0 } });
+  });
+
+  it("keeps the stores that are in order beside a record that is not", async () => {
+    const { browser, state } = fakeBrowser();
+    for (const origin of [shop, other]) state.granted.add(origin);
+    state.records = { [shop]: { imageOrigins: [cdn], since: 0 }, [other]: { imageOrigins: "all", since: 0 } };
+    expect(await reconcileStores(browser, 1)).toEqual([shop]);
+    expect([...state.scripts]).toEqual([shop]);
+  });
+});
+
+describe("what a store was granted", () => {
+  it("is nothing until it is asked for and granted", async () => {
+    const { browser, state } = fakeBrowser();
+    expect(await grantOf(browser, shop)).toBeNull();
+    await intendStore(browser, shop, [cdn], 0);
+    expect(await grantOf(browser, shop)).toBeNull();
+    state.granted.add(shop).add(cdn);
+    expect(await grantOf(browser, shop)).toEqual({ imageOrigins: [cdn] });
+    expect(await grantOf(browser, other)).toBeNull();
+  });
+
+  it("leaves out a picture host whose grant was taken back, and is nothing without the store's own", async () => {
+    const { browser, state } = fakeBrowser();
+    state.granted.add(shop);
+    await intendStore(browser, shop, [cdn], 0);
+    expect(await grantOf(browser, shop)).toEqual({ imageOrigins: [] });
+    state.granted.delete(shop);
+    expect(await grantOf(browser, shop)).toBeNull();
+  });
+
+  it("is nothing where the record is not in order", async () => {
+    const { browser, state } = fakeBrowser();
+    state.granted.add(shop);
+    for (const record of [{ imageOrigins: ["file:///etc"], since: 0 }, { imageOrigins: [cdn] }, null, "on"]) {
+      state.records = { [shop]: record };
+      expect(await grantOf(browser, shop)).toBeNull();
+    }
   });
 });

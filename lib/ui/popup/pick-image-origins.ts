@@ -4,6 +4,9 @@ import { IMAGE_ORIGINS_MAX } from "../../worker/stores.ts";
 
 const countedSchema = v.array(v.tuple([v.string(), v.number()]));
 
+/** Names of this machine, of a home or office network, and bare numbers: no host that serves a public store's pictures. */
+const LOCAL = /^(?:\[.*\]|[\d.]+|[^.]+|.*\.(?:localhost|local|internal))$/i;
+
 /**
  * The hosts worth asking for beside the store's own: those that serve most pictures first, at most as many as one
  * grant may name.
@@ -16,7 +19,7 @@ export function pickImageOrigins(counted: unknown, storeOrigin: string): readonl
   const counts = new Map<string, number>();
   for (const [address, count] of parsed.output) {
     const origin = originOf(address);
-    if (origin && origin !== storeOrigin) counts.set(origin, (counts.get(origin) ?? 0) + count);
+    if (origin && mayBeAskedFor(origin, storeOrigin)) counts.set(origin, (counts.get(origin) ?? 0) + count);
   }
   return [...counts]
     .sort(([, a], [, b]) => b - a)
@@ -26,3 +29,10 @@ export function pickImageOrigins(counted: unknown, storeOrigin: string): readonl
 
 /** "cdn.example" of "https://cdn.example": how an origin is said to a person. */
 export const hostOf = (origin: string): string => origin.replace(/^https?:\/\//, "");
+
+/** Whether a picture host is another than the store's own and may belong to it: none of a private network to a public store. */
+export function mayBeAskedFor(origin: string, storeOrigin: string): boolean {
+  return origin !== storeOrigin && (isLocal(storeOrigin) || !isLocal(origin));
+}
+
+const isLocal = (origin: string): boolean => LOCAL.test(hostOf(origin));
