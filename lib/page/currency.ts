@@ -1,3 +1,5 @@
+import { isLetter } from "./letters.ts";
+
 /**
  * Signs of money, each with the ISO 4217 codes it may mean, likeliest first; "?" first: never guessed without a hint.
  * A bare "$" with no hint at all is read as USD: elsewhere stores that write "$" say so in their language, their
@@ -9,7 +11,8 @@ const SIGNS = new Map<string, readonly string[]>(
     "₪ ILS|₫ VND|đ VND|฿ THB|₱ PHP|₦ NGN|৳ BDT|₸ KZT|kr ? SEK NOK DKK ISK|zł PLN|kč CZK|ft HUF|lei RON|лв BGN|руб RUB|" +
     "грн UAH|tl TRY|cfa XOF XAF|fcfa XOF XAF|rp IDR|rm MYR|rs INR PKR LKR NPR|r ZAR|r$ BRL|us$ USD|a$ AUD|au$ AUD|c$ CAD|" +
     "ca$ CAD|nz$ NZD|s$ SGD|hk$ HKD|nt$ TWD|mx$ MXN|s/ PEN|sfr CHF|fr CHF|ksh KES|gh₵ GHS|ر.س SAR|د.إ AED|د.ك KWD|د.ب BHD|" +
-    "ر.ع OMR|ر.ق QAR|ج.م EGP|د.م MAD|د.ا JOD|dhs AED MAD"
+    "ر.ع OMR|ر.ق QAR|ج.م EGP|د.م MAD|د.ا JOD|dhs AED MAD|" +
+    "ريال SAR QAR OMR YER|درهم AED MAD|دينار KWD BHD JOD|جنيه EGP|원 KRW|บาท THB|euro EUR|euros EUR|dkr DKK|nkr NOK|skr SEK|ден MKD|din RSD"
   )
     .split("|")
     .map((entry) => {
@@ -29,7 +32,7 @@ const FIRST = new Set([...SIGNS.keys()].map((sign) => sign[0]));
 const LAST = new Set([...SIGNS.keys()].map((sign) => sign.at(-1)));
 
 /** Characters of the longest sign. */
-const LONGEST_SIGN = 4;
+const LONGEST_SIGN = 5;
 
 /**
  * The sign or code of money at the start (or the end) of a text, in lower case, or null. One that runs on as a word
@@ -40,8 +43,8 @@ export function signAt(text: string, atEnd: boolean): string | null {
   for (let length = Math.min(LONGEST_SIGN, text.length); length > 0; length--) {
     const sign = atEnd ? text.slice(-length) : text.slice(0, length);
     if (!SIGNS.has(sign)) continue;
-    const border = atEnd ? text.slice(-length - 1).slice(0, 2) : text.slice(length - 1, length + 1);
-    if (text.length === length || !/^\p{L}\p{L}$/u.test(border)) return sign;
+    const border = atEnd ? text.length - length : length;
+    if (text.length === length || !isLetter(text, border - 1) || !isLetter(text, border)) return sign;
   }
   return null;
 }

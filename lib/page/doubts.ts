@@ -2,9 +2,12 @@ import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { isPutAway } from "./furniture.ts";
-import { leadsToGroup, leadsToProduct } from "./link.ts";
+import { leadsNowhere } from "./leads-nowhere.ts";
+import { letters } from "./letters.ts";
+import { leadsToGroup, leadsToProduct, linkUrl } from "./link.ts";
+import { offersNoWare } from "./offers-no-ware.ts";
 import type { FoundProduct } from "./product.ts";
-import { BROKEN } from "./survey.ts";
+import { BROKEN, SMALLEST_BARE } from "./survey.ts";
 
 /** Told what was taken for a product and is none, and by the name of which doubt. */
 export type Doubted = (root: Element, doubt: string) => void;
@@ -23,35 +26,75 @@ type Doubt = (suspect: Suspect) => boolean;
 
 const GIFT =
   /donat(e|ion)|spenden|faire un don|donación|donazione|doação|doneren|pledge|\/(give|join|subscribe)\b/i;
-const FROM = /^(from|ab|à partir de|dès|desde|da|a partire da|vanaf|från|fra|od|mulai)(?!\p{L})/iu;
+const FROM_WORD =
+  "from|ab|à partir de|dès|desde|a partir de|da|a partire da|vanaf|från|fra|alkaen|od|już od|mulai|من|ابتداءً من|החל מ|от|від|από|de la";
+const FROM = new RegExp(`^(${FROM_WORD})(?!\\p{L})`, "iu");
+/** A name that ends so, or is no more, is a part of the price. */
+const TO_FROM = new RegExp(`(^|\\s)(${FROM_WORD})$`, "iu");
 const GROUP_TITLE =
   /^(shop|all|discover|explore|alle|tous|toutes|todo)\b|^\p{L}+( (&|and|und|et|y|e|en|och) \p{L}+)?$/iu;
-/** A picture without a link, a button or a product's name around it is at least this wide, in CSS pixels. */
-const SMALLEST_BARE = 100;
+/** Letters that a group's tile has besides its name and its prices; a product has a brand or a kind. Of so long a text. */
+const MOST_BESIDE = 10;
+const MOST_TEXT = 600;
+/** What a tile says that leads to several products. */
+const SEE_ALL =
+  /(shop (now|all|the)|discover|explore|see (all|the|more)|jetzt entdecken|entdecken|découvrir|voir tout|descubr|ver todo|scopri|bekijk|ontdek|upptäck|visa alla|zobacz|odkryj|一覧)/i;
 
 /*
  * Each doubt is named in the words that a person reads who asks why (`tests/commands/explain-page.ts`); the build of
  * the extension drops the names.
  */
-const standsApart: Doubt = ({ root, context }) => context.furniture.isApart(root);
+const standsApart: Doubt = ({ root, prices, context: { furniture } }) =>
+  furniture.isApart(root) || (prices.length > 0 && prices.every(({ element }) => furniture.isApart(element)));
 const isPutAwayWithItsList: Doubt = ({ root, context }) => isPutAway(root, context.furniture);
 const asksForAGift: Doubt = ({ root }) =>
-  GIFT.test(`${root.textContent.slice(0, 600)} ${root.querySelector("a[href]")?.getAttribute("href")}`);
+  GIFT.test(`${root.textContent.slice(0, MOST_TEXT)} ${root.querySelector("a[href]")?.getAttribute("href")}`);
 const hasNoNameOrPicture: Doubt = ({ product }) => !product();
+const isNoWare: Doubt = ({ product, context }) => {
+  const one = product();
+  return one !== null && offersNoWare(one, context);
+};
 const leadsToAGroup: Doubt = ({ product }) => leadsToGroup(product()?.link ?? "");
 
 /** A group of products is shown as one is, with the lowest of its prices. */
-const namesAGroup: Doubt = ({ product, prices, root }) =>
+const namesAGroup: Doubt = ({ product, prices, root }) => {
+  const { title = "", link } = product() ?? {};
+  if (prices.length === 0 || leadsToProduct(link ?? "") || buttonsIn(root).some(buys)) return false;
+  const from = prices.every(({ text, tag }) => FROM.test(text) || FROM.test(tag));
+  const said = prices.reduce((sum, { text }) => sum + letters(text), letters(title));
+  const terse = letters(root.textContent.slice(0, MOST_TEXT)) <= said + MOST_BESIDE;
+  return (
+    TO_FROM.test(title) || (from && ((terse && GROUP_TITLE.test(title)) || SEE_ALL.test(root.textContent)))
+  );
+};
+
+/** From so many links with words on a picture without one belongs to none of them. */
+const MANY_LINKS = 3;
+
+const linksIn = (root: Element): number =>
+  new Set(
+    [...root.querySelectorAll("a[href]")].flatMap((anchor) =>
+      letters(anchor.textContent) > 2 ? (linkUrl(anchor) ?? []) : [],
+    ),
+  ).size;
+
+/** What tabs and folded parts say of shipping stands under a picture that it does not belong to. */
+const hidesItsPrice: Doubt = ({ product, prices, root, context: { furniture } }) =>
+  !product()?.link &&
   prices.length > 0 &&
-  prices.every(({ text, tag }) => FROM.test(text) || FROM.test(tag)) &&
-  GROUP_TITLE.test(product()?.title ?? "") &&
-  !leadsToProduct(product()?.link ?? "") &&
-  !buttonsIn(root).some(buys);
+  prices.every(({ element }) => furniture.isHidden(element)) &&
+  !furniture.isHidden(root);
+
+const isOutOfReach: Doubt = ({ product, context }) => {
+  const one = product();
+  return one?.evidence.length === 1 && leadsNowhere(one, context);
+};
 
 /** A picture and an amount that nothing calls a product must at least look like one among others. */
 const isBare: Doubt = ({ product, alone, pictures, root }) => {
-  const { link, title, evidence } = product() ?? {};
-  if (link || evidence?.length !== 1) return false;
+  const { link, title, evidence, image } = product() ?? {};
+  if (evidence?.length !== 1) return false;
+  if (link) return !image?.closest("a[href]") && linksIn(root) >= MANY_LINKS && !buttonsIn(root).some(buys);
   if (alone) return true;
   const small = pictures.every((picture) => {
     const { width } = picture.getBoundingClientRect();
@@ -68,6 +111,9 @@ export const DOUBTS: readonly Doubt[] = [
   asksForAGift,
   hasNoNameOrPicture,
   leadsToAGroup,
+  isNoWare,
   namesAGroup,
+  hidesItsPrice,
   isBare,
+  isOutOfReach,
 ];

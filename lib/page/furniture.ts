@@ -17,7 +17,8 @@ export interface Furniture {
 /** Tells the furniture of a page (menus, drawers, pop-ups, what is not displayed) from what it offers. */
 export function findFurniture(): Furniture {
   const known = new Map<Element, boolean>();
-  const isHidden = (element: Element) => !element.checkVisibility({ visibilityProperty: true });
+  const isHidden = (element: Element) =>
+    element.matches("details:not([open])") || !element.checkVisibility({ visibilityProperty: true });
   function judge(element: Element): boolean {
     if (element.matches(FURNITURE)) return true;
     if (element.tagName === "BODY") return false;

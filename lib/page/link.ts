@@ -7,7 +7,7 @@ const GROUP =
   /\/(product-)?(categor\w*|collections?|kategorie\w*|blogs?|journal|stories|news|magazine?|articles?|events?|workshops?)\/[^/]*\/?([?#]|$)/i;
 
 /** Links to one product. */
-const PRODUCT_PATH = /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|item|p|dp)\/[^/]+/i;
+const PRODUCT_PATH = /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|tuote|item|p|dp)\/[^/]+/i;
 
 /** Whether a link leads, by its wording, to one product. */
 export const leadsToProduct = (link: string): boolean => PRODUCT_PATH.test(link);

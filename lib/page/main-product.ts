@@ -2,12 +2,14 @@ import { countUp, nearest } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
+import { leadsToProduct } from "./link.ts";
+import { mainHeadings } from "./main-headings.ts";
+import { pricesBy } from "./main-price.ts";
 import { headingText, nameKey } from "./plain-text.ts";
+import type { PriceLeaf } from "./price-leaf.ts";
 import type { Described } from "./structured.ts";
-import type { Survey } from "./survey.ts";
+import { BROKEN, SMALLEST_BARE, type Survey } from "./survey.ts";
 
-/** Headings looked at. */
-const MOST_HEADINGS = 12;
 /** More buttons that buy than this belong to a list. */
 const MOST_BUYS = 4;
 /** A product page's own picture is at least this wide or high, in CSS pixels. */
@@ -17,6 +19,8 @@ const STRIDE = 50;
 
 /** What is known of the product that a page is about, before it is put together. */
 export interface MainDraft extends Pick<Cluster, "root" | "pictures" | "prices"> {
+  /** What names it. */
+  readonly heading: Element;
   readonly title?: string;
   readonly link: string;
   readonly described: Described | undefined;
@@ -27,22 +31,37 @@ const sameName = (a: string, b: string): boolean => {
   return x.length > 2 && y.length > 2 && (x.includes(y) || y.includes(x));
 };
 
+/** Whether a price with the pictures around it may be a product beside the one the page is about; marks of payment are none. */
+const mayBeTile = ({ root, pictures, holdsMore }: Cluster): boolean =>
+  !holdsMore &&
+  (root.querySelector("a[href]") !== null ||
+    root.closest("a[href]") !== null ||
+    pictures.some((picture) => {
+      const { width } = picture.getBoundingClientRect();
+      return width <= BROKEN || width >= SMALLEST_BARE;
+    }));
+
+/** Prices of the same tag as the first: not far from it, and before the next heading. */
+function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
+  const first = prices[0]?.element;
+  const block = first?.parentElement?.parentElement;
+  if (!first || !block) return prices;
+  const follows = (one: Element, other: Element) => (one.compareDocumentPosition(other) & 4) > 0;
+  const next = [...block.querySelectorAll("h2,h3,h4,h5,h6,summary")].find((part) => follows(first, part));
+  return prices.filter(({ element }) => block.contains(element) && !(next && follows(next, element)));
+}
+
 /**
- * The product that a product page is about, or null. A heading names it; a button that buys it, or the page's data
- * under the same name, must agree. Data alone proves nothing: home pages and listings carry it too.
+ * The product that a product page is about, or null. A heading names it; a button that buys it, the page's data under
+ * the same name, or its address and a price must agree. Data alone proves nothing: home pages and listings carry it too.
  */
 export function* mainProduct(
   survey: Survey,
   clusters: readonly Cluster[],
   context: Context,
 ): Generator<undefined, MainDraft | null, undefined> {
-  const { doc, furniture } = context;
-  const shown = (selector: string) =>
-    [...doc.querySelectorAll(selector)]
-      .slice(0, MOST_HEADINGS)
-      .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
-  const first = shown("h1");
-  const headings = first.length > 0 ? first : shown("h2,h3,[itemprop=name]");
+  const { doc } = context;
+  const headings = yield* mainHeadings(context);
   yield;
   const buttons = headings.length > 0 ? buttonsIn(doc) : [];
   const unlisted = context.described.filter((one) => !one.listed);
@@ -53,24 +72,27 @@ export function* mainProduct(
     nearest(heading, (up) => !above.add(up));
     const tiles = new Set<Element>();
     const tilesIn = new Map<Element, number>();
-    for (const { root, holdsMore } of clusters) {
-      if (holdsMore || above.has(root)) continue;
-      tiles.add(root);
-      countUp(tilesIn, root);
+    for (const cluster of clusters) {
+      if (above.has(cluster.root) || !mayBeTile(cluster)) continue;
+      tiles.add(cluster.root);
+      countUp(tilesIn, cluster.root);
     }
     const inTile = (element: Element) => nearest(element, (up) => tiles.has(up)) !== null;
     const written = headingText(heading);
-    const named = /\p{L}{3}/u.test(written);
-    const described = unlisted.find((one) => (named ? sameName(one.name, written) : unlisted.length === 1));
-    let bought = 0;
+    const tells = /\p{L}{3}/u.test(written);
+    const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
+    const bought: Element[] = [];
     for (const [i, button] of buttons.entries()) {
       if (i % STRIDE === 0) yield;
       if (inTile(button) || !buys(button)) continue;
       // A button is the heading's where the two meet before a tile does.
       const meet = nearest(button, (up) => above.has(up) || tilesIn.has(up));
-      if (meet && above.has(meet)) bought++;
+      if (meet && above.has(meet)) bought.push(button);
     }
-    if (!described && (bought === 0 || bought > MOST_BUYS)) continue;
+    if (bought.length > MOST_BUYS && !described) continue;
+    const prices = pricesBy(above, clusters, bought, context, inTile);
+    const shop = bought.length > 0 || (prices.length > 0 && (described || leadsToProduct(doc.URL)));
+    if (!shop && !described?.price) continue;
     const pictures: Element[] = [];
     const picturesIn = new Map<Element, number>();
     for (const [i, picture] of survey.pictures.entries()) {
@@ -80,21 +102,17 @@ export function* mainProduct(
       pictures.push(picture);
       countUp(picturesIn, picture);
     }
-    const prices = clusters
-      .filter((cluster) => above.has(cluster.root))
-      .flatMap((cluster) => cluster.prices)
-      .filter((price) => !inTile(price.element));
     const root = nearest(
       heading,
       (up) => picturesIn.has(up) && prices.every((price) => up.contains(price.element)),
     );
     if (!root || root.tagName === "HTML") continue;
-    const block = prices[0]?.element.parentElement?.parentElement;
-    const title = named ? written : described?.name;
+    const title = tells ? written : described?.name;
     found.push({
       root,
+      heading,
       pictures: pictures.filter((picture) => root.contains(picture)),
-      prices: prices.filter((price) => block?.contains(price.element)),
+      prices: tagOf(prices),
       ...(title && { title }),
       link: doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL,
       described,

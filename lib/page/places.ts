@@ -1,6 +1,7 @@
+import { buttonsIn, buys } from "./buttons.ts";
 import { type Cluster, clustersOf } from "./clusters.ts";
 import { addedContext, type Context, readContext } from "./context.ts";
-import { type MainDraft, mainProduct } from "./main-product.ts";
+import { leadsToProduct } from "./link.ts";
 import { scopesAround } from "./scopes-around.ts";
 import { type Survey, surveyOf } from "./survey.ts";
 
@@ -9,8 +10,8 @@ export interface Places {
   readonly context: Context;
   readonly survey: Survey;
   readonly clusters: readonly Cluster[];
-  /** What the page is about, if it is one product. */
-  readonly main: MainDraft | null;
+  /** True where the whole page was looked over: then it may be about one product. */
+  readonly whole: boolean;
 }
 
 /** Links by which a tile without a price may be known; looser than `leadsToProduct`. */
@@ -18,10 +19,12 @@ const PRODUCT_LINKS = ["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${
 
 /** The places, or null where nothing can come of them. */
 function worthwhile(places: Places): Places | null {
-  const { main, clusters, survey, context } = places;
-  if (main || clusters.some(({ holdsMore }) => !holdsMore)) return places;
-  const told = () => context.described.length > 0 || context.doc.querySelector(PRODUCT_LINKS) !== null;
-  return survey.pictures.length > 0 && told() ? places : null;
+  const { whole, clusters, survey, context } = places;
+  const { doc, described } = context;
+  if (clusters.some(({ holdsMore }) => !holdsMore)) return places;
+  const told = () => described.length > 0 || doc.querySelector(PRODUCT_LINKS) !== null;
+  const sells = () => leadsToProduct(doc.URL) || buttonsIn(doc).some(buys);
+  return survey.pictures.length > 0 && (told() || (whole && sells())) ? places : null;
 }
 
 /**
@@ -33,8 +36,7 @@ export function* findPlaces(doc: Document): Generator<undefined, Places | null, 
   const context = yield* readContext(doc);
   const survey = yield* surveyOf([doc.body], context.hint);
   const clusters = yield* clustersOf(survey);
-  const main = yield* mainProduct(survey, clusters, context);
-  return worthwhile({ context, survey, clusters, main });
+  return worthwhile({ context, survey, clusters, whole: true });
 }
 
 /** The same in nodes that a page added later, without reading the rest of it again. */
@@ -48,5 +50,5 @@ export function* findAddedPlaces(
   if (scopes.length === 0) return null;
   const survey = yield* surveyOf(scopes, context.hint);
   const clusters = yield* clustersOf(survey);
-  return worthwhile({ context, survey, clusters, main: null });
+  return worthwhile({ context, survey, clusters, whole: false });
 }

@@ -27,6 +27,14 @@ export const plainText = (value: unknown): string =>
         .slice(0, LONGEST_TITLE)
     : "";
 
+/** The texts in an element, each on a line, in at most about `most` characters: in `textContent` words run together. */
+export function linesOf(element: Element, most: number): string {
+  const walker = element.ownerDocument.createTreeWalker(element, 4);
+  let text = "";
+  while (text.length < most && walker.nextNode()) text += `${walker.currentNode.nodeValue?.slice(0, most)}\n`;
+  return text;
+}
+
 /** The text of a heading; a word that begins in another element than the one before ended stays apart. */
 export function headingText(heading: Element): string {
   const walker = heading.ownerDocument.createTreeWalker(heading, 4);

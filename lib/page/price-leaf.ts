@@ -1,5 +1,6 @@
 import type { MoneyHint } from "./currency.ts";
-import { type Amount, letters, readTag } from "./price.ts";
+import { letters } from "./letters.ts";
+import { type Amount, readTag } from "./price.ts";
 
 /** A short piece of text on the page that shows a price. */
 export interface PriceLeaf {
@@ -41,7 +42,7 @@ function joinedText(element: Element): string {
   return text;
 }
 
-const sameWhole = (a: readonly Amount[], b: readonly Amount[]): boolean =>
+const sameWhole = (a: readonly Pick<Amount, "amount">[], b: readonly Amount[]): boolean =>
   a.length === b.length && a.every(({ amount }, i) => Math.trunc(amount) === Math.trunc(b[i]?.amount ?? 0));
 
 /** The price tag that a text node belongs to, or null where it is none. */
@@ -65,14 +66,18 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
     const { denied, amounts } = same ? around : alone;
     return denied ? null : { element, text, tag: same ? joined : text, words: alone.words, amounts };
   }
+  const figure = readTag(`${text},-`, hint).amounts;
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = up.parentElement, step++) {
     if (up.textContent.length > LONGEST_TAG) return null;
     const tag = joinedText(up);
     const bare =
       PRICE_NAME.test(`${up.className} ${up.getAttribute("itemprop")}`) && /^[\d.,' ]+$/.test(text);
     const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag, hint);
-    if (amounts.length > 0) return { element: up, text: tag, tag, words, amounts };
-    if (bare) return { element: up, text, tag, words, amounts: readTag(`${text},-`, hint).amounts };
+    // The amount begins with this figure, or it is another's: sizes stand beside a price.
+    if (amounts.some(({ amount }) => sameWhole([{ amount }], figure)))
+      return { element: up, text: tag, tag, words, amounts };
+    if (amounts.length > 0) return null;
+    if (bare) return { element: up, text, tag, words, amounts: figure };
   }
   return null;
 }

@@ -1,18 +1,17 @@
-import { currencyOf, type MoneyHint, signAt, THOUSANDTHS } from "./currency.ts";
+import { currencyOf, type MoneyHint, THOUSANDTHS } from "./currency.ts";
+import { isLetter, letters } from "./letters.ts";
 import type { Price } from "./product.ts";
+import { SOME, scanMoney } from "./scan-money.ts";
 
-const NUMBER =
-  /\d{1,3}(?:[., '’٬]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
-
-/** What stands beside an amount that is a part of the price: instalments, months, measures, deposits; or a price that was. */
+/** Words before an amount that is a part of the price or was the price once: instalments, deposits. */
 const ASIDE =
-  /\b(instal\w+|payments?|cuotas|raten?|parcelas?|was|rrp|msrp|uvp|deposit|kaution|members?|grundpreis|monthly)\b|\d ?[x×]\s|(\/|per|pro|par) ?(mo|month|monat|mois|mes|week|kg|100|l)\b/;
+  /\b(instal\w+|payments?|cuotas|rat(?:en?|y|a)|parcelas?|mensualit\w+|plazos|termijn\w*|fois|was|rrp|msrp|uvp|deposit|kaution|members?|grundpreis|monthly)\b|(?<![a-z])[x×] ?$|\d ?[x×]\s|taksit|splátk|delbetal|分割|할부/;
+
+/** What an amount is for that is no whole price: a month, a measure. */
+const PART = /(\/|per|pro|par) ?(mo|month|monat|mois|mes|week|kg|100|l)\b/;
 
 /** Letters beside an amount that a price tag has room for ("Regular price"); with more it is a remark on the price. */
 const MOST_BESIDE = 16;
-
-/** What stands where an amount was. */
-const SOME = "¤";
 
 /*
  * These look at lower case (the last at the text as it is), without the flags `i` and `u`: with them a browser
@@ -26,64 +25,14 @@ const notPrice = (before: string, behind: string): RegExp =>
 
 /** Words before or right behind an amount that is no price at all: savings, shipping, limits, gifts. */
 const NO_PRICE = notPrice(
-  `sav(?:e|ing|ings)|off|spare?n?|ersparnis|économisez|ahorr[${WORD}]+|risparmi[${WORD}]*|shipping|delivery|versand[${WORD}]*|lieferung|livraison|envío|frete|frakt[${WORD}]*|fragt|over|under|unter|above|up to|bis zu|donat[${WORD}]+`,
-  "off|shipping|delivery|versand|rabatt|discount|saved|gift|offerts?|d.achat|de (?:réduction|remise|descuento)|gratis|di sconto|and (?:over|under)",
+  `sav(?:e|ing|ings)|off|spar[ae]?n?|ersparnis|bespaar|économisez|oszczęd[${WORD}]+|poupe|ahorr[${WORD}]+|risparmi[${WORD}]*|shipping|postage|delivery|versand[${WORD}]*|lieferung|livraison|envío|frete|frakt[${WORD}]*|fragt|over|under|unter|above|up to|bis zu|donat[${WORD}]+|coupon|gutschein|kupon|cupón|クーポン|ポイント|優惠券|쿠폰|적립|포인트|sold for|points? per|spend|earn|win|worth|salary|prize`,
+  `off|shipping|delivery|versand|rabatt|discount|saved|gift|offerts?|d.achat|de (?:réduction|remise|descuento)|gratis|di sconto|and (?:over|under)|(?:[${WORD}]+ )?credit|voucher|cashback|bonus|funded|raised|pledged|gespendet|gesammelt|collectés|récoltés|recaudados|raccolti|arrecadados|opgehaald|insamlat|zebrano|brut`,
 );
 
 /** An amount inside a sentence: words on both sides, three behind it, two after a comma, that no price tag says; or a fee. */
 const SENTENCE = new RegExp(
   `^[^${SOME}]*[A-Z${WORD}][^${SOME}]*${SOME} (?!(?:a|an|to|per|pro|par|al|por|inc|ink|each|plus|ex|for \\d)[^${WORD}])[${WORD}]+[^${SOME}]*$|${SOME} (?!inc|ink|per|pro|to |for \\d)(?:[A-Z${WORD}]+[ ,]+){2}[A-Z${WORD}]|, [${WORD}]+ [${WORD}]+ ${SOME}|(?:[A-Z${WORD}]+ ){2}[${WORD}]+, ${SOME}|${SOME}, [${WORD}]+ [${WORD}]+ |${SOME} per person`,
 );
-
-interface Scan {
-  /** Sign (null: none, but written as money) and number of each amount, in order. */
-  readonly found: readonly (readonly [sign: string | null, number: string])[];
-  /** The text with a mark where amounts were. */
-  readonly rest: string;
-}
-
-/** Numbers with a sign of money before or behind them, or written as money is ("49,-"). */
-function scan(written: string): Scan {
-  const text = plainDigits(written);
-  const lower = text.toLowerCase();
-  const found: (readonly [string | null, string])[] = [];
-  let rest = "";
-  let from = 0;
-  for (const { 0: number, index } of text.matchAll(NUMBER)) {
-    let end = index + number.length;
-    if (index < from) continue;
-    const before = lower.slice(from, index).trimEnd().replace(/\.$/, "");
-    let sign = signAt(before, true);
-    let start = index;
-    if (sign) start = from + before.length - sign.length;
-    else {
-      const behind = lower.slice(end, end + 6);
-      sign = signAt(behind.trimStart(), false);
-      const dashed = /^[.,:][-–—]/.test(behind);
-      if (!sign && !dashed) continue;
-      end += sign ? behind.length - behind.trimStart().length + sign.length : 2;
-    }
-    found.push([sign, number]);
-    rest += text.slice(from, start) + SOME;
-    from = end;
-  }
-  return { found, rest: rest + text.slice(from) };
-}
-
-/** Whether a text names an amount of money. */
-export const namesMoney = (text: string): boolean => scan(text).found.length > 0;
-
-/** How many letters a text has. */
-export const letters = (text: string): number => text.match(/\p{L}/gu)?.length ?? 0;
-
-/** Other scripts' digits and wide forms in the plain ones; Arabic digits end in their value. */
-const plainDigits = (text: string): string =>
-  /^[ -~\xa0€£]*$/.test(text)
-    ? text
-    : text
-        .normalize("NFKC")
-        .replace(/[٠-٩۰-۹]/g, (digit) => String(digit.charCodeAt(0) & 15))
-        .replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "");
 
 /**
  * The value of a number as a price tag writes it: "1.299,00", "1,24,999", "1’299.00", "10000,00". A single
@@ -119,21 +68,42 @@ export interface Tag {
   readonly denied: boolean;
 }
 
+/** The text between amounts without the marks around it; a bracket that closes belongs to a word. */
+function wordsIn(rest: string): string {
+  const text = rest.replaceAll(SOME, "");
+  const tells = (at: number) => isLetter(text, at) || /\d/.test(text.charAt(at));
+  let [start, end] = [0, text.length];
+  while (start < end && !tells(start)) start++;
+  while (end > start && !tells(end - 1) && text.charAt(end - 1) !== ")") end--;
+  return text.slice(start, end);
+}
+
 const NO_TAG: Tag = { amounts: [], words: "", denied: false };
 
 /** Reads a short text as a price tag. */
 export function readTag(text: string, hint: MoneyHint): Tag {
-  const { found, rest } = scan(text);
+  const { found, rest } = scanMoney(text);
   if (found.length === 0) return NO_TAG;
-  const lower = rest.toLowerCase();
-  const aside = ASIDE.test(lower) || letters(rest) > MOST_BESIDE;
-  const amounts = found.flatMap(([sign, number]) => {
+  const parts = rest.toLowerCase().split(SOME);
+  const wordy = letters(rest) > MOST_BESIDE;
+  const last = found.length - 1;
+  // What stands between two amounts belongs to the second, unless it tells what the first is for.
+  const read = found.map(([sign, number], i) => {
+    const [before = "", behind = ""] = parts.slice(i, i + 2);
     const currency = currencyOf(sign, hint);
-    const amount = parseAmount(number, currency);
-    return amount > 0 && Number.isFinite(amount) ? { amount, currency, aside } : [];
+    const aside = wordy || ASIDE.test(before) || PART.test(behind) || (i === last && ASIDE.test(behind));
+    const denied = NO_PRICE.test(before + SOME + behind);
+    return { amount: parseAmount(number, currency), currency, aside, denied };
   });
-  const words = rest.replaceAll(SOME, "").replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, "");
-  return { amounts, words, denied: NO_PRICE.test(lower) || SENTENCE.test(rest) };
+  const worth = read.filter(({ amount }) => amount > 0 && Number.isFinite(amount));
+  // From nothing to something: the span of a filter.
+  const fromZero = worth.length === 1 && read.length === 2;
+  const extra = /^[^\d¤]*\+ ?¤/.test(rest);
+  const denied = fromZero || extra || read[0]?.denied === true || SENTENCE.test(rest);
+  const amounts = worth
+    .filter((one) => denied || !one.denied)
+    .map(({ amount, currency, aside }) => ({ amount, currency, aside }));
+  return { amounts, words: wordsIn(rest), denied };
 }
 
 /** The price to pay now: the lowest of several (a sale beside a struck price, the start of a range). */

@@ -1,5 +1,6 @@
 import type { Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
+import { mainProduct } from "./main-product.ts";
 import type { Places } from "./places.ts";
 import type { FoundPage } from "./product.ts";
 import { readTiles } from "./read-tiles.ts";
@@ -10,9 +11,11 @@ import { withoutRepeats } from "./without-repeats.ts";
  * changed. `doubted` hears what was taken for a product and is none.
  */
 export function* readPlaces(places: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
-  const main = places.main && foundProduct({ role: "main", ...places.main }, places.context);
+  const { context, survey, clusters, whole } = places;
+  const draft = whole ? yield* mainProduct(survey, clusters, context) : null;
+  const main = draft && foundProduct({ role: "main", ...draft }, context);
   yield;
-  const tiles = yield* readTiles(places, main, doubted);
-  const products = withoutRepeats(main ? [main, ...tiles] : tiles, places.context);
+  const tiles = yield* readTiles(places, main && draft, doubted);
+  const products = withoutRepeats(main ? [main, ...tiles] : tiles, context);
   return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };
 }

@@ -2,6 +2,7 @@ import { nearest } from "./ancestors.ts";
 import type { Cluster } from "./clusters.ts";
 import { DOUBTS, type Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
+import type { MainDraft } from "./main-product.ts";
 import type { Places } from "./places.ts";
 import type { FoundProduct } from "./product.ts";
 import { tileRoot } from "./tile-root.ts";
@@ -11,38 +12,40 @@ import { unpricedTiles } from "./unpriced.ts";
 const MOST_PRODUCTS = 2000;
 
 /**
- * Makes products of the clusters and of pictures that the page says are products; `main` is already put together.
+ * Makes products of the clusters and of pictures that the page says are products; `main` is what the page is about.
  * `doubted` hears of each that is none after all.
  */
 export function* readTiles(
   { survey, clusters, context }: Places,
-  main: FoundProduct | null,
+  main: Pick<MainDraft, "root" | "heading"> | null,
   doubted?: Doubted,
 ): Generator<undefined, readonly FoundProduct[], undefined> {
   const products: FoundProduct[] = [];
   const tiles = clusters
-    .filter(({ holdsMore, root }) => !holdsMore && root !== main?.root)
+    .filter(({ holdsMore, root }) => !holdsMore && !(main && root.contains(main.heading)))
     .slice(0, MOST_PRODUCTS);
   const roots = new Set(tiles.map(({ root }) => root));
-  const consider = (root: Element, { pictures, prices }: Pick<Cluster, "pictures" | "prices">) => {
+  function* consider(
+    root: Element,
+    { pictures, prices }: Pick<Cluster, "pictures" | "prices">,
+  ): Generator<undefined, void, undefined> {
     let product: FoundProduct | null = null;
     const make = () => {
       product ??= foundProduct({ root, role: "tile", pictures, prices }, context);
       return product;
     };
     const suspect = { root, pictures, prices, alone: tiles.length < 2, context, product: make };
-    const doubt = DOUBTS.find((doubts) => doubts(suspect));
-    if (doubt) doubted?.(root, doubt.name);
-    else if (product) products.push(product);
-  };
-  for (const tile of tiles) {
-    yield;
-    consider(tileRoot(tile, survey), tile);
+    for (const doubt of DOUBTS) {
+      // The browser compiles what a doubt looks for when it is first asked.
+      yield;
+      if (doubt(suspect)) return doubted?.(root, doubt.name);
+    }
+    if (product) products.push(product);
   }
+  for (const tile of tiles) yield* consider(tileRoot(tile, survey), tile);
   const taken = (picture: Element) => nearest(picture, (up) => roots.has(up) || up === main?.root) !== null;
   for (const [root, pictures] of yield* unpricedTiles(survey, context, products, taken)) {
-    yield;
-    consider(root, { pictures, prices: [] });
+    yield* consider(root, { pictures, prices: [] });
   }
   return products;
 }

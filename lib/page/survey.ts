@@ -12,10 +12,13 @@ const NODES_STRIDE = 60;
 
 /** A picture narrower or lower than this is an icon, in CSS pixels; a tile's picture on a phone is about 150. */
 export const SMALLEST_PICTURE = 48;
+/** A picture without a link, a button or a product's name around it is at least this wide, in CSS pixels. */
+export const SMALLEST_BARE = 100;
 /** A browser draws a picture that did not come as a square of this side where nothing gives it a size, in CSS pixels. */
 export const BROKEN = 16;
 
 const ICON_NAME = /\b(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)\b/i;
+const LOGO_FILE = /\blogo|[-_]logo/i;
 /** Elements that may show a picture. */
 export const PICTURES =
   'img,[style*="url("],[data-bg],[data-background],[data-bgset],[data-background-image]';
@@ -45,6 +48,7 @@ function isIcon(element: Element): boolean {
     ? Math.min(width, height)
     : Number(element.getAttribute("width")) || Number.POSITIVE_INFINITY;
   if (shown < SMALLEST_PICTURE) return true;
+  if (LOGO_FILE.test(element.getAttribute("src") ?? "") && shown < 2 * SMALLEST_PICTURE) return true;
   const drawn = /\.svg(\?|$)/i.test(element.getAttribute("src") ?? "");
   return (drawn || ICON_NAME.test(nameOf(element))) && shown < 2 * SMALLEST_PICTURE;
 }
@@ -81,6 +85,7 @@ export function* surveyOf(
       if (!leaf) continue;
       if (!prices.has(leaf.element)) countUp(pricesIn, leaf.element);
       prices.set(leaf.element, leaf);
+      yield;
     }
   }
   return { pictures, prices: [...prices.values()], picturesIn, pricesIn };

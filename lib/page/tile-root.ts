@@ -1,6 +1,6 @@
 import { parentOf } from "./ancestors.ts";
 import { type Cluster, WHOLE } from "./clusters.ts";
-import { letters } from "./price.ts";
+import { letters } from "./letters.ts";
 import type { Survey } from "./survey.ts";
 
 /** How far above picture and price the title or link may hang. */

@@ -1,6 +1,6 @@
+import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
-import { headingText, nameKey, plainText } from "./plain-text.ts";
-import { letters } from "./price.ts";
+import { headingText, linesOf, nameKey, plainText } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 
 /** Letters beside a price in one text from which on they may be the name of the product. */
@@ -8,12 +8,17 @@ const SHORTEST_NAME = 4;
 /** Texts looked at in one product, and levels above each: a tile has about ten and five. */
 const MOST_TEXTS = 60;
 const LEVELS = 7;
+/** Characters of a product in which the rest of what its picture is called is looked for. */
+const MOST_TEXT = 600;
 
 const TITLE_NAME = /title|name|heading|caption/i;
 const OTHER_NAME =
   /brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|desc|excerpt|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
 const ACTION =
   /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save)\b.{0,18}$/i;
+
+/** Facts in a row ("M · Very good") are no name. */
+const FACTS = /\s[·•|]\s/;
 
 interface Guess {
   readonly text: string;
@@ -81,8 +86,17 @@ function weigh(
   if (ACTION.test(text)) score -= 5;
   if (key.length < 3) score -= 4;
   if (text.length > 120) score -= 3;
+  if (FACTS.test(text)) score -= 1;
   if (key.length > 2 && alt && (alt.includes(key) || key.includes(alt))) score += 3;
-  return { text, from, score: score + Math.min(key.length, 24) / 24 };
+  return { text, from, score: score + Math.min(key.length, 16) / 16 };
+}
+
+/** The name where what looked like one is the brand: the picture is called by both, and what follows is no shorter. */
+function nameBehindBrand(root: Element, brand: string, alt: string): string | undefined {
+  const name = alt.startsWith(brand) ? alt.slice(brand.length) : "";
+  if (name.length < brand.length) return undefined;
+  const texts = linesOf(root, MOST_TEXT).split("\n").map(plainText);
+  return texts.find((text) => nameKey(text) === name);
 }
 
 /**
@@ -110,9 +124,11 @@ export function titleIn(
     if (price && letters(price.words) < SHORTEST_NAME) continue;
     n++;
     const guess = weigh(written, parent, root, address, altKey, best.score);
-    if (guess && guess.score > best.score) best = price ? { ...guess, text: price.words, from: null } : guess;
+    if (guess && guess.score > best.score)
+      best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
   }
-  if (best.text) return best.from ? headingText(best.from) : best.text;
+  const text = best.from ? headingText(best.from) : best.text;
+  if (text) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
   const said = [
     link?.getAttribute("title"),
     link?.getAttribute("aria-label"),

@@ -8,6 +8,8 @@ import type { Survey } from "./survey.ts";
 const LEVELS = 7;
 /** Pictures in one such tile: front, back, a few angles. */
 const MOST_PICTURES = 4;
+/** Elements around each member of a list, up to the list: a table in a table cell has four. */
+const MOST_WRAPS = 4;
 /** Pictures looked at between two yields. */
 const STRIDE = 20;
 
@@ -18,12 +20,47 @@ const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|arti
 /** The path a link lies in: products of one store share it, its campaigns do not. */
 const branch = (link: string | null): string => link?.replace(/[^/]*\/?([?#].*)?$/, "") ?? "";
 
+/** What the tiles that have a price have in common. */
+interface Kin {
+  readonly branches: ReadonlySet<string>;
+  /** Their lists, each with what its members are called. */
+  readonly lists: ReadonlyMap<Element, string>;
+}
+
+const kindOf = ({ tagName, classList }: Element): string => `${tagName} ${classList[0] ?? ""}`;
+
+/** The lists that an element may be a member of, and what it is called there: by itself and with what is around it. */
+function placesOf(element: Element): readonly (readonly [list: Element, kind: string])[] {
+  const places: [Element, string][] = [];
+  let kind = "";
+  for (let inner: Element | null = element; inner && places.length < MOST_WRAPS; ) {
+    const around = parentOf(inner);
+    if (!around) break;
+    kind = `${kindOf(inner)}>${kind}`;
+    places.push([around, kind]);
+    inner = around;
+  }
+  return places;
+}
+
+function kinOf(tiles: readonly FoundProduct[]): Kin {
+  const places = tiles.map(({ root }) => placesOf(root));
+  const members = new Map<Element, number>();
+  for (const [list] of places.flat()) members.set(list, (members.get(list) ?? 0) + 1);
+  // Each tile's list is the first that it shares with another.
+  const shared = places.flatMap((around) => {
+    const first = around.find(([list]) => (members.get(list) ?? 0) > 1);
+    return first ? [first] : [];
+  });
+  return { branches: new Set(tiles.map((tile) => branch(tile.link))), lists: new Map(shared) };
+}
+
 /** The tile around a picture that the page says is a product's, or null. */
 function rootAround(
   picture: Element,
   survey: Survey,
   context: Context,
-  branches: ReadonlySet<string>,
+  { branches, lists }: Kin,
 ): Element | null {
   let named = false;
   let up = parentOf(picture);
@@ -35,7 +72,8 @@ function rootAround(
     const anchor = linkIn(up, picture);
     const link = anchor && linkUrl(anchor);
     if (!link || leadsToGroup(link) || !/\p{L}{2}/u.test(up.textContent)) continue;
-    const kin = branches.size > 0 ? named && branches.has(branch(link)) : leadsToProduct(link);
+    const beside = placesOf(up).some(([list, kind]) => lists.get(list) === kind);
+    const kin = branches.size > 0 ? (named || beside) && branches.has(branch(link)) : leadsToProduct(link);
     if (kin || context.describedAs(link, "")) return up;
   }
   return null;
@@ -51,11 +89,11 @@ export function* unpricedTiles(
   tiles: readonly FoundProduct[],
   taken: (picture: Element) => boolean,
 ): Generator<undefined, ReadonlyMap<Element, readonly Element[]>, undefined> {
-  const branches = new Set(tiles.map((tile) => branch(tile.link)));
+  const kin = kinOf(tiles);
   const roots = new Map<Element, Element[]>();
   for (const [i, picture] of survey.pictures.entries()) {
     if (i % STRIDE === 0) yield;
-    const root = taken(picture) ? null : rootAround(picture, survey, context, branches);
+    const root = taken(picture) ? null : rootAround(picture, survey, context, kin);
     if (root) addTo(roots, root, picture);
   }
   return roots;

@@ -51,6 +51,16 @@ const TAGS: readonly (readonly [tag: string, amount: number, currency: string | 
   ["$29/month", 29, "USD"],
   ["Original price was: $210.00. Current price is: $150.00.", 150, "USD"],
   ["From £35", 35, "GBP"],
+  ["2\u00a0499 kr", 2499, "SEK", from("SE")],
+  ["14\u202f990 ₽", 14990, "RUB"],
+  ["Euro 12,50", 12.5, "EUR"],
+  ["59,000원", 59000, "KRW"],
+  ["599,90 TL 3 taksit x 199,97 TL", 599.9, "TRY"],
+  ["£120, postage £8", 120, "GBP"],
+  ["7–8 £14.00", 14, "GBP"],
+  ["5–6\nEuro 14,00", 14, "EUR"],
+  ["27,300\n원 39,000원", 27300, "KRW"],
+  ["R$ 269,91 no Pix", 269.91, "BRL"],
 ];
 
 describe("lowestPrice", () => {
@@ -69,7 +79,7 @@ describe("lowestPrice", () => {
   );
 
   it("leaves out instalments and former prices where a price stands beside them", () => {
-    const texts = ["$120.00", "or 4 payments of $30.00", "10 x $12.00", "Was $90.00"];
+    const texts = ["$120.00", "lub 4 raty po $30.00", "or 4 payments of $30.00", "10 x $12.00", "Was $90.00"];
     expect(lowestPrice(texts.flatMap((text) => readTag(text, NO_HINT).amounts))?.amount).toBe(120);
   });
 });
@@ -85,6 +95,14 @@ describe("a tag that denies its price", () => {
     "Moths: a £5 remedy",
     "£1 for every order",
     "Best $64 I ever spent",
+    "Spara upp till 800 kr",
+    "0 € – 130 €",
+    "Sign up +2,000원",
+    "쿠폰 3,000원",
+    "1 point per $1",
+    "Sold for £620",
+    "$4,120 funded",
+    "$10 birthday credit",
   ])("%s", (text) => {
     expect(readTag(text, NO_HINT).denied).toBe(true);
   });

@@ -1,14 +1,17 @@
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
 import type { PageCase } from "./page-case.ts";
+import { PAGES_OF_SERVICES } from "./pages-of-services.ts";
 import { PAGES_WITHOUT_PRODUCTS } from "./pages-without-products.ts";
 import { PICTURE_CASES } from "./pictures.ts";
+import { PRICES_NEAR_BY } from "./prices-near-by.ts";
 import { SHOPS_ABROAD } from "./shops-abroad.ts";
 import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
 import { SHOPS_HOME_MADE } from "./shops-home-made.ts";
 import { SHOPS_MET_LATE } from "./shops-met-late.ts";
 import { SHOPS_UNLIKE_ANY } from "./shops-unlike-any.ts";
 import { TILE_CASES } from "./tiles.ts";
+import { TILES_BY_WHAT_THEY_SAY } from "./tiles-by-what-they-say.ts";
 import { WHOLE_PAGES } from "./whole-pages.ts";
 
 /** Every invented page, by what it is about. */
@@ -23,5 +26,8 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["shops by kit", SHOPS_BY_KIT],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],
+  ["prices near by", PRICES_NEAR_BY],
+  ["tiles by what they say", TILES_BY_WHAT_THEY_SAY],
   ["pages without products", PAGES_WITHOUT_PRODUCTS],
+  ["pages of services", PAGES_OF_SERVICES],
 ];

@@ -1,0 +1,45 @@
+import type { Cluster } from "./clusters.ts";
+import type { Context } from "./context.ts";
+import { plainText } from "./plain-text.ts";
+import { readTag } from "./price.ts";
+import type { PriceLeaf } from "./price-leaf.ts";
+
+/** The price that a button names ("Add to bag, $188"). */
+function priceOn(button: Element, context: Context): PriceLeaf[] {
+  const text = plainText(button.textContent);
+  const { amounts, words, denied } = readTag(text, context.hint);
+  return denied || amounts.length === 0 ? [] : [{ element: button, text, tag: text, words, amounts }];
+}
+
+/** Whether a price is crossed out. */
+const isStruck = (element: Element): boolean =>
+  element.closest("s,del,strike") !== null ||
+  element.ownerDocument.defaultView?.getComputedStyle(element).textDecorationLine.includes("line-through") ===
+    true;
+
+/**
+ * The prices that stand nearest to a heading: those that can be seen and are not crossed out; where none is such, one
+ * on a button that buys.
+ */
+export function pricesBy(
+  around: ReadonlySet<Element>,
+  clusters: readonly Cluster[],
+  buttons: readonly Element[],
+  context: Context,
+  inTile: (element: Element) => boolean,
+): readonly PriceLeaf[] {
+  const { isApart, isHidden } = context.furniture;
+  const free = clusters.filter(({ root }) => around.has(root) || !inTile(root));
+  for (const up of around) {
+    const own = free
+      .filter(({ root }) => root === up || (!around.has(root) && up.contains(root)))
+      .flatMap(({ prices }) => prices)
+      .filter(({ element }) => !isApart(element) && !inTile(element));
+    if (own.length === 0) continue;
+    const shown = own.filter(({ element }) => !isHidden(element) && !isStruck(element));
+    if (shown.some(({ amounts }) => amounts.some(({ aside }) => !aside))) return shown;
+    const onButton = buttons.flatMap((button) => priceOn(button, context));
+    return onButton.length > 0 ? onButton.slice(0, 1) : shown.length > 0 ? shown : own;
+  }
+  return buttons.flatMap((button) => priceOn(button, context)).slice(0, 1);
+}

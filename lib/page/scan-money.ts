@@ -1,0 +1,61 @@
+import { signAt } from "./currency.ts";
+
+const NUMBER =
+  /\d{1,3}(?:[., '’٬]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
+
+/** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
+const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
+const MOST_BEHIND = 24;
+
+/** What stands where an amount was. */
+export const SOME = "¤";
+
+/** Other scripts' digits, wide forms and spaces of any width in the plain ones; Arabic digits end in their value. */
+const plainDigits = (text: string): string =>
+  /^[ -~€£]*$/.test(text)
+    ? text
+    : text
+        .normalize("NFKC")
+        .replace(/[٠-٩۰-۹]/g, (digit) => String(digit.charCodeAt(0) & 15))
+        .replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "");
+
+interface Scan {
+  /** Sign (null: none, but written as money) and number of each amount, in order. */
+  readonly found: readonly (readonly [sign: string | null, number: string])[];
+  /** The text with a mark where amounts were. */
+  readonly rest: string;
+}
+
+/** Numbers with a sign of money before or behind them, or written as money is ("49,-"). */
+export function scanMoney(written: string): Scan {
+  const text = plainDigits(written);
+  const lower = text.toLowerCase();
+  const found: (readonly [string | null, string])[] = [];
+  let rest = "";
+  let from = 0;
+  for (const { 0: number, index } of text.matchAll(NUMBER)) {
+    let end = index + number.length;
+    if (index < from) continue;
+    const before = lower.slice(from, index).trimEnd().replace(/\.$/, "");
+    let sign = signAt(before, true);
+    let start = index;
+    if (sign) start = from + before.length - sign.length;
+    else {
+      const behind = lower.slice(end, end + 8);
+      // In "7–8 £14" the sign belongs to what follows.
+      sign = SIGN_OF_NEXT.test(lower.slice(end, end + MOST_BEHIND))
+        ? null
+        : signAt(behind.trimStart(), false);
+      const dashed = /^[.,:][-–—]/.test(behind);
+      if (!sign && !dashed) continue;
+      end += sign ? behind.length - behind.trimStart().length + sign.length : 2;
+    }
+    found.push([sign, number]);
+    rest += text.slice(from, start) + SOME;
+    from = end;
+  }
+  return { found, rest: rest + text.slice(from) };
+}
+
+/** Whether a text names an amount of money. */
+export const namesMoney = (text: string): boolean => scanMoney(text).found.length > 0;

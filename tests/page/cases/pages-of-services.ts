@@ -1,0 +1,109 @@
+import { expected, type PageCase } from "./page-case.ts";
+
+const HEAD = `<header><a href="/"><b>Hollin Row</b></a><a href="/shop">Shop</a><a href="/basket">Basket (0)</a></header>`;
+const STYLE = "<style>.g{display:flex;gap:16px}.g img{width:240px;height:200px}</style>";
+
+/** What one card shows: the end of its address, its name, its amount and what stands below. */
+type Card = readonly [slug: string, name: string, amount: string, below: string];
+
+const linked =
+  (folder: string) =>
+  ([slug, name, amount, below]: Card): string =>
+    `<div class="card"><a href="${folder}/${slug}"><img src="/i/${slug}.jpg"></a><h3><a href="${folder}/${slug}">${name}</a></h3><p>${amount}</p><p>${below}</p></div>`;
+
+const bare = ([slug, name, amount, below]: Card): string =>
+  `<div class="card"><img src="/i/${slug}.jpg"><h3>${name}</h3><p>${amount}</p><p>${below}</p></div>`;
+
+const page = (
+  name: string,
+  heading: string,
+  cards: readonly string[],
+  more: Partial<PageCase> = {},
+): PageCase => ({
+  name: `no product: ${name}`,
+  head: STYLE,
+  body: `${HEAD}<main><h1>${heading}</h1><div class="g">${cards.join("")}</div></main>`,
+  kind: "none",
+  products: [],
+  ...more,
+});
+
+/** Pages with pictures, names and amounts that offer a time, a place, work or a gift. */
+export const PAGES_OF_SERVICES: readonly PageCase[] = [
+  page(
+    "places to work, with pay",
+    "Come and join us",
+    [
+      ["cutter", "Pattern cutter", "£32,000", "Full time · Leeds"] as const,
+      ["floor", "Shop floor", "£12.60 an hour", "Saturdays"] as const,
+    ].map(linked("/people")),
+  ),
+  page(
+    "rooms by the night",
+    "Stay above the mill",
+    [
+      ["loft", "The loft", "€140", "per night"] as const,
+      ["barn", "The barn", "€95", "per night"] as const,
+    ].map(linked("/sleep")),
+  ),
+  page(
+    "a menu",
+    "Lunch",
+    [
+      ["soup", "Leek soup", "7,50 €", "mit Brot"] as const,
+      ["pie", "Kürbiskuchen", "4,80 €", "mit Sahne"] as const,
+    ].map(linked("/karte")),
+  ),
+  page(
+    "evenings with a date",
+    "Evenings",
+    [
+      ["trio", "Low Tide Trio", "$25.00", "<time>14 March</time>"] as const,
+      ["talk", "A talk on reeds", "$12.00", "<time>3 April</time>"] as const,
+    ].map(linked("/evenings")),
+  ),
+  page("sums that were collected", "What we gave", [
+    ...[["hedge", "Hedges", "$4,120 funded", "41 % · 12 days left"] as const].map(linked("/good")),
+    ...[["desks", "School desks", "£950 raised", "214 backers"] as const].map(linked("/good")),
+  ]),
+  page(
+    "treatments that nothing leads to, in a shop with a basket",
+    "Care for leather",
+    [
+      ["wax", "Waxing", "£18", "while you wait"] as const,
+      ["sole", "New soles", "£48", "in a week"] as const,
+    ].map(bare),
+  ),
+  page(
+    "seats for which a link asks",
+    "Kurse im Winter",
+    [
+      ["filz", "Filzen", "95 €", `<a href="/filz">Jetzt anmelden</a>`] as const,
+      ["weben", "Weben", "140 €", `<a href="/weben">Jetzt anmelden</a>`] as const,
+    ].map(bare),
+    { lang: "de" },
+  ),
+  page(
+    "a paper by the month",
+    "Prenumerera",
+    [
+      ["blad", "Papper", "399 kr/mån", `<a href="/blad">Välj</a>`] as const,
+      ["helg", "Helg", "249 kr/mån", `<a href="/helg">Välj</a>`] as const,
+    ].map(bare),
+    { lang: "sv" },
+  ),
+  {
+    name: "workshops beside wares: the wares alone",
+    head: STYLE,
+    body: `${HEAD}<main><h1>New this week</h1><div class="g">${linked("/wares")(["apron", "Loom apron", "£48", "in stock"])}${linked("/wares")(["scarf", "Indigo scarf", "£36", "in stock"])}</div><h2>Learn</h2><div class="g">${linked("/workshops")(["rug", "Weave a rug", "£140", "Saturday"])}</div></main>`,
+    kind: "listing",
+    products: expected("Loom apron | 48 | GBP | apron", "Indigo scarf | 36 | GBP | scarf"),
+  },
+  {
+    name: "names that sound like calls and headings: books, tickets, teams",
+    head: STYLE,
+    body: `${HEAD}<main><h1>Team jerseys</h1><div class="g">${linked("/wares")(["book", "Book tote", "£48", "in stock"])}${linked("/wares")(["ticket", "Ticket pocket coat", "£236", "in stock"])}</div></main>`,
+    kind: "listing",
+    products: expected("Book tote | 48 | GBP | book", "Ticket pocket coat | 236 | GBP | ticket"),
+  },
+];

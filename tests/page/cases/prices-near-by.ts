@@ -1,0 +1,109 @@
+import { expected, expectedMain, type PageCase } from "./page-case.ts";
+
+const STYLE =
+  "<style>.p{display:flex;gap:20px}.big{width:480px;height:600px}.g{display:flex;gap:16px}.g img{width:240px;height:300px}.was{text-decoration:line-through}.pay{width:80px;height:50px}</style>";
+
+const main = (name: string, beside: string, row: string, more: Partial<PageCase> = {}): PageCase => ({
+  name,
+  head: STYLE,
+  body: `<header><a href="/">Oast</a><nav><a href="/sale">Sale from €19</a></nav></header><div class="p"><img class="big" src="/i/one.jpg"><div>${beside}</div></div>`,
+  kind: "product",
+  products: [expectedMain(row)],
+  layout: true,
+  ...more,
+});
+
+const card = (slug: string, name: string, price: string): string =>
+  `<div class="c"><a href="/w/${slug}"><img src="/i/${slug}.jpg"></a><a href="/w/${slug}">${name}</a><span>${price}</span></div>`;
+
+/** Amounts that stand near a product and are not its price, and prices that stand where none is looked for. */
+export const PRICES_NEAR_BY: readonly PageCase[] = [
+  main(
+    "the price on the button alone, shipping folded away, instalments",
+    `<h1>Wrap dress</h1><form action="/cart/add"><button type="submit">Add to bag — <b>$188</b></button></form><p>4 payments of $47.00</p><details><summary>Shipping</summary>Standard $8, express $22</details>`,
+    "Wrap dress | 188 | USD | one.jpg",
+  ),
+  main(
+    "the former price crossed out by the style sheet, each in its row",
+    `<h1>Linen jacket</h1><table><tr><td>List</td><td><span class="was">€79</span></td></tr><tr><td>Ours</td><td><b>€59</b></td></tr><tr><td>Points</td><td>€1 points</td></tr></table><button>Add to cart</button>`,
+    "Linen jacket | 59 | EUR | one.jpg",
+  ),
+  main(
+    "shipping under a heading of its own, other colours with pictures",
+    `<h1>Marsh dress</h1><p>€89.95</p><a href="/marsh-red"><img src="/i/red.jpg" width="60" height="80"></a><button>Add to bag</button><h3>Delivery</h3><p>Two days €4.95</p><p>One day €12.95</p>`,
+    "Marsh dress | 89.95 | EUR | one.jpg",
+  ),
+  main(
+    "marks of payment beside the price",
+    `<h1>Tidal jumper</h1><div><span>€74.95</span><div><img class="pay" src="/i/pay-a.png"><img class="pay" src="/i/pay-b.png"></div></div><button>Add to bag</button>`,
+    "Tidal jumper | 74.95 | EUR | one.jpg",
+  ),
+  main(
+    "a bar that sticks to the window and says it all again",
+    `<h1>Chore coat</h1><p>€120</p><button>Add to bag</button></div></div><div style="position:fixed;bottom:0"><img src="/i/one.jpg" width="60" height="80"><span>Chore coat</span><span>€120</span><button>Add to bag</button>`,
+    "Chore coat | 120 | EUR | one.jpg",
+  ),
+  main(
+    "the shop's name as heading, the product's in a table as the head has it",
+    `<h1><a href="/">Oast</a></h1><table><tr><td>Name</td><td><b>Hop sack shirt</b></td></tr><tr><td>Price</td><td>€64</td></tr></table><a class="btn" href="#buy">Buy now</a>`,
+    "Hop sack shirt | 64 | EUR | one.jpg",
+    { head: `<meta property="og:title" content="Hop sack shirt">${STYLE}` },
+  ),
+  main(
+    "a button in a language of its own, at an address of products",
+    `<h1>Villatakki</h1><p>189,00 €</p><button>Ota omaksi</button>`,
+    "Villatakki | 189 | EUR | one.jpg",
+    { url: "http://shop.localhost/tuote/villatakki", lang: "fi" },
+  ),
+  {
+    name: "prices of shipping in a folded tab under a picture",
+    head: STYLE,
+    body: `<main><div class="g">${card("vest", "Reed vest", "€49")}${card("hat", "Rush hat", "€29")}</div><div><h3>Tabs</h3><img src="/i/mill.jpg" width="400" height="200"><div hidden><p>Islands €3.50</p></div></div></main>`,
+    kind: "listing",
+    products: expected("Reed vest | 49 | EUR | vest", "Rush hat | 29 | EUR | hat"),
+    layout: true,
+  },
+  {
+    name: "the span of a price filter with a picture further down",
+    head: STYLE,
+    body: `<main><div class="g">${card("vest", "Reed vest", "€49")}${card("hat", "Rush hat", "€29")}</div></main><aside><section><h3>Price</h3><div><span>€0</span> — <span>€130</span></div></section><section><h3>Delivery</h3><a href="/delivery">How</a><img src="/i/van.png" width="200" height="120"></section></aside>`,
+    kind: "listing",
+    products: expected("Reed vest | 49 | EUR | vest", "Rush hat | 29 | EUR | hat"),
+  },
+  {
+    name: "campaigns that name the lowest price, one among the products",
+    head: STYLE,
+    body: `<main><a href="/autumn"><img src="/i/autumn.jpg" width="900" height="300"><h2>Autumn from €39</h2></a><div class="g">${card("vest", "Reed vest", "€49")}<a class="camp" href="/coats"><img src="/i/coats.jpg"><h3>The coat edit</h3><p>From €99</p><span>Shop now</span></a>${card("hat", "Rush hat", "€29")}</div></main>`,
+    kind: "listing",
+    products: expected("Reed vest | 49 | EUR | vest", "Rush hat | 29 | EUR | hat"),
+  },
+  {
+    name: "one sold without a price among tiles whose names tell nothing",
+    head: STYLE,
+    body: `<main><div class="g"><div><a href="vest.html"><img src="/i/vest.jpg"></a><p>Reed vest<br>€49</p></div><div><a href="wrap.html"><img src="/i/wrap.jpg"></a><p>Reed wrap<br>Sold</p></div><div><a href="hat.html"><img src="/i/hat.jpg"></a><p>Rush hat<br>€29</p></div></div></main>`,
+    kind: "listing",
+    products: expected("Reed vest | 49 | EUR | vest", "Reed wrap | | | wrap", "Rush hat | 29 | EUR | hat"),
+  },
+  {
+    name: "sizes beside the price in rows of a table, euros written out",
+    head: STYLE,
+    body: `<table>${[
+      ["vest", "Pinafore, grey", "Euro 14,00"],
+      ["hat", "Pullover, navy", "Euro 16,50"],
+    ]
+      .map(
+        ([slug, name, price]) =>
+          `<tr><td><img src="/i/${slug}.jpg" width="110" height="130"></td><td><a href="/w/${slug}">${name}</a></td><td>3–4, 5–6</td><td>${price}</td></tr>`,
+      )
+      .join("")}</table>`,
+    kind: "listing",
+    products: expected("Pinafore, grey | 14 | EUR | vest", "Pullover, navy | 16.5 | EUR | hat"),
+  },
+  {
+    name: "a page about the shop's own product data, with a heading of the same words over a list",
+    head: `<meta property="og:type" content="product"><meta property="og:title" content="Knitwear">${STYLE}`,
+    body: `<main><img src="/i/sheep.jpg" width="900" height="260"><h2>Knitwear</h2><div class="g">${card("vest", "Reed vest", "€49")}${card("hat", "Rush hat", "€29")}</div></main>`,
+    kind: "listing",
+    products: expected("Reed vest | 49 | EUR | vest", "Rush hat | 29 | EUR | hat"),
+  },
+];
