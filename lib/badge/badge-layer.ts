@@ -3,34 +3,71 @@ import { type Badge, makeBadge } from "./badge.ts";
 /** A badge that hangs on the whole page shows only while at least this share of its picture does. Layout choice. */
 const SHARE_IN_VIEW = 0.5;
 
-export type HangBadge = (picture: HTMLElement, root: Element, open: () => void) => Badge;
+export interface BadgeLayer {
+  /** Makes a badge and hangs it soon. `open` is called when a person presses it. */
+  readonly hang: (picture: HTMLElement, root: Element, open: () => void) => Badge;
+  /** Hangs badges again that the page dropped. */
+  readonly rehang: (badges: Iterable<Badge>) => void;
+  /** Puts badges clear of what came on to their pictures. */
+  readonly refit: (badges: readonly Badge[]) => void;
+}
 
 /**
  * Hangs badges on pictures and keeps them in place without touching the page's own elements. Measures all before it
  * moves any, when the browser says that a size changed. All are gone when `signal` aborts.
  */
-export function badgeLayer(signal: AbortSignal): HangBadge {
+export function badgeLayer(signal: AbortSignal): BadgeLayer {
   const badges = new Map<Element, Badge>();
   const hidden = new Set<Badge>();
   const waiting = new Set<Badge>();
+  /** Nobody has seen yet whether their own product covers them. */
+  const unseen = new Set<Badge>();
 
-  const hangAll = () => {
-    for (const badge of waiting) badge.hang();
-    waiting.clear();
-  };
-
-  const placeAll = (moved: Iterable<Badge>) => {
-    const measured = [...moved].map((badge) => ({ badge, place: badge.measure() }));
+  const placeAll = (moved: readonly Badge[]) => {
+    const measured = moved.map((badge) => ({ badge, place: badge.measure() }));
     for (const { badge, place } of measured) {
       badge.place(hidden.has(badge) ? { ...place, width: 0 } : place);
     }
   };
+  const refit = (some: readonly Badge[]) => {
+    for (const badge of some) badge.survey();
+    placeAll(some);
+  };
+  const hangAll = () => {
+    let loose = [...waiting].filter((badge) => badge.loose());
+    waiting.clear();
+    let before = loose.map(({ perch }) => perch.look());
+    for (const badge of loose) badge.hang();
+    for (;;) {
+      loose = loose.filter(({ perch }, index) => perch.look() !== before[index]);
+      if (!loose.length) return;
+      for (const { perch } of loose) perch.retreat();
+      before = loose.map(({ perch }) => perch.look());
+      for (const { perch } of loose) perch.hang();
+    }
+  };
+  const hangSoon = (badge: Badge) => {
+    // Badges that come together are all measured before the first is hung: each would make the browser lay out anew.
+    if (!waiting.size) queueMicrotask(hangAll);
+    waiting.add(badge);
+  };
   const among = (entries: readonly { target: Element }[]) =>
     entries.flatMap(({ target }) => badges.get(target) ?? []);
-  const adrift = () => [...badges.values()].filter((badge) => badge.adrift());
+  const adrift = () => [...badges.values()].filter(({ perch }) => perch.adrift());
+
+  /** Puts badges over their own product where it covers them, now that they can be seen. */
+  const riseAll = (seen: readonly Badge[]) => {
+    const covered = seen.filter((badge) => {
+      const isCovered = badge.covered();
+      if (isCovered !== null) unseen.delete(badge);
+      return isCovered;
+    });
+    for (const badge of covered) badge.rise();
+    placeAll(covered);
+  };
 
   const sizes = new ResizeObserver((entries) => {
-    placeAll(among(entries));
+    refit(among(entries));
     // What grew may have pushed others down the page.
     placeAll(adrift());
   });
@@ -38,11 +75,13 @@ export function badgeLayer(signal: AbortSignal): HangBadge {
     (entries) => {
       for (const { target, intersectionRatio } of entries) {
         const badge = badges.get(target);
-        if (badge) hidden[intersectionRatio < SHARE_IN_VIEW ? "add" : "delete"](badge);
+        if (badge?.perch.adrift()) hidden[intersectionRatio < SHARE_IN_VIEW ? "add" : "delete"](badge);
       }
-      placeAll(among(entries));
+      const seen = among(entries);
+      placeAll(seen.filter(({ perch }) => perch.adrift()));
+      riseAll(seen.filter((badge) => unseen.has(badge)));
     },
-    { threshold: [0, SHARE_IN_VIEW] },
+    { threshold: [0, SHARE_IN_VIEW, 1] },
   );
 
   let frame = false;
@@ -62,20 +101,24 @@ export function badgeLayer(signal: AbortSignal): HangBadge {
     for (const badge of badges.values()) badge.remove();
   });
 
-  return (picture, root, open) => {
-    const badge = makeBadge(picture, root, open, () => {
-      badges.delete(picture);
-      hidden.delete(badge);
-      waiting.delete(badge);
-      sizes.unobserve(picture);
-      views.unobserve(picture);
-    });
-    badges.set(picture, badge);
-    // Badges that come together are all measured before the first is hung: each would make the browser lay out anew.
-    if (!waiting.size) queueMicrotask(hangAll);
-    waiting.add(badge);
-    sizes.observe(picture);
-    if (badge.adrift()) views.observe(picture);
-    return badge;
+  return {
+    refit,
+    rehang(some) {
+      for (const badge of some) if (badge.loose()) hangSoon(badge);
+    },
+    hang(picture, root, open) {
+      const badge = makeBadge(picture, root, open, () => {
+        badges.delete(picture);
+        for (const some of [hidden, waiting, unseen]) some.delete(badge);
+        sizes.unobserve(picture);
+        views.unobserve(picture);
+      });
+      badges.set(picture, badge);
+      unseen.add(badge);
+      hangSoon(badge);
+      sizes.observe(picture);
+      views.observe(picture);
+      return badge;
+    },
   };
 }

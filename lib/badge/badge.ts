@@ -1,12 +1,18 @@
 import type { BadgeModel } from "./badge-model.ts";
 import chip from "./chip.css?inline";
 import { makeCloth, namesOf } from "./cloth.ts";
-import { hangerOf, type Place, placeOf } from "./hang.ts";
+import { freePlace, type Spot } from "./free-place.ts";
+import { type Place, placeOf } from "./hang.ts";
 import { makeHost } from "./host.ts";
 import { make, makeButton } from "./make.ts";
+import { makePerch, type Perch } from "./perch.ts";
+import { takenSpots } from "./taken-spots.ts";
 
 /** Distance of a badge from its picture's edges, in CSS pixels. Layout choice. */
 export const BADGE_INSET = 6;
+
+/** A point this far from the edges of its place is inside even the smallest badge, in CSS pixels. */
+const INSIDE = BADGE_INSET + 12;
 
 /** Narrower pictures, in CSS pixels, have room for the cloth and the number only. Layout choice. */
 export const ROOM_FOR_WORDS = 112;
@@ -21,13 +27,20 @@ export interface Badge {
   /** The picture it belongs to. */
   readonly picture: HTMLElement;
   show(model: BadgeModel): void;
-  /** Hangs it where it belongs, at first or again; does nothing while it hangs. */
+  /** Whether it is to be hung, at first or again; not while it hangs, nor once the page has dropped it too often. */
+  loose(): boolean;
+  /** Hangs it where it belongs. */
   hang(): void;
-  /** Puts it where its picture is now. */
-  place(place: Place): void;
+  readonly perch: Pick<Perch, "adrift" | "look" | "retreat" | "hang">;
+  /** Whether the product itself lies over it; null while nobody can tell. */
+  covered(): boolean | null;
+  /** Puts it over what covers it. */
+  rise(): void;
+  /** Looks anew for what the product shows on its picture. */
+  survey(): void;
+  /** Where it would be now: on its picture, and clear of what was there when it was surveyed. */
   measure(): Place;
-  /** Whether it hangs on the whole page for want of a positioned element. */
-  adrift(): boolean;
+  place(place: Place): void;
   remove(): void;
 }
 
@@ -40,12 +53,18 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
   // Drawn before it has a place, it would count as something that jumped.
   button.hidden = true;
   const host = makeHost(button, chip);
-  let hanger = hangerOf(picture, root);
+  const perch = makePerch(host, button, picture, root);
   let attachments = 0;
+  let taken: readonly Spot[] = [];
+  /** Middle of the badge where it is drawn, in CSS pixels of the viewport. */
+  const middle = (): [x: number, y: number] => {
+    const { left, top, width, height } = button.getBoundingClientRect();
+    return [left + width / 2, top + height / 2];
+  };
   return {
     button,
     picture,
-    adrift: () => !hanger,
+    perch,
     show({ state, words, count, cloth, title, note }) {
       button.dataset.state = state;
       // A number that the words hold already, or that is one, is shown only where there is no room for words.
@@ -57,13 +76,26 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
       button.title = note || names;
       button.ariaHasPopup = "dialog";
     },
+    loose: () => !host.isConnected && attachments < MOST_ATTACHMENTS,
     hang() {
-      if (host.isConnected || attachments >= MOST_ATTACHMENTS) return;
-      if (attachments) hanger = hangerOf(picture, root);
       attachments += 1;
-      (hanger ?? document.documentElement).append(host);
+      perch.hang();
     },
-    measure: () => placeOf(picture, hanger),
+    covered: () => (button.hidden ? null : perch.covered(...middle())),
+    rise: () => perch.rise(...middle()),
+    survey() {
+      taken = takenSpots(picture, root);
+    },
+    measure() {
+      const hanger = perch.hanger();
+      const place = placeOf(picture, hanger);
+      const height = picture.offsetHeight;
+      const free = freePlace({ width: place.width, height }, taken, ROOM_FOR_WORDS);
+      const left = place.left + free.left;
+      const bottom = place.bottom - height + free.bottom;
+      const buried = !hanger && perch.buried(left + INSIDE - scrollX, bottom - INSIDE - scrollY);
+      return { left, bottom, width: buried ? 0 : free.width };
+    },
     place({ left, bottom, width }) {
       const { style, classList } = button;
       button.hidden = width <= 0;

@@ -4,6 +4,8 @@ import { fillCard } from "./fill-card.ts";
 import { makeHost } from "./host.ts";
 import { make } from "./make.ts";
 import { placeBeside } from "./place-beside.ts";
+import { plainSight } from "./plain-sight.ts";
+import { UNSEARCHABLE_CSS } from "./unsearchable.ts";
 
 /** The one card of a page. */
 export interface Card {
@@ -18,31 +20,37 @@ export interface Card {
 
 /** A card in the browser's top layer, over everything a page may draw; gone when `signal` aborts. */
 export function makeCard(signal: AbortSignal): Card {
-  const body = make("div", "");
   const status = make("p", "status");
   status.role = "status";
-  const panel = make("div", "card", body, status);
+  const panel = make("div", "card", status);
   panel.role = "dialog";
   panel.tabIndex = -1;
-  const host = makeHost(panel, css);
+  const host = makeHost(panel, css + UNSEARCHABLE_CSS);
   host.popover = "auto";
   let shownFor: HTMLButtonElement | null = null;
+  let body: HTMLElement | null = null;
+  const sight = plainSight(panel);
 
+  /** Puts it beside its badge; true where that is another place. */
   const place = () => {
-    if (!shownFor) return;
+    if (!shownFor) return false;
     const { clientWidth: width, clientHeight: height } = document.documentElement;
     const spot = placeBeside(shownFor.getBoundingClientRect(), panel.getBoundingClientRect(), {
       width,
       height: Math.min(height, innerHeight),
     });
-    panel.style.left = `${spot.left}px`;
-    panel.style.top = `${spot.top}px`;
+    const [left, top] = [`${spot.left}px`, `${spot.top}px`];
+    const moved = panel.style.left !== left || panel.style.top !== top;
+    Object.assign(panel.style, { left, top });
+    return moved;
   };
   let waiting = 0;
   const follow = () => {
     if (!shownFor) return;
     cancelAnimationFrame(waiting);
-    waiting = requestAnimationFrame(place);
+    waiting = requestAnimationFrame(() => {
+      if (place()) sight.moved();
+    });
   };
   const say = (words: string) => {
     status.textContent = words;
@@ -52,12 +60,25 @@ export function makeCard(signal: AbortSignal): Card {
     shownFor = null;
     if (button) button.ariaExpanded = "false";
     host.remove();
+    // A page that kept the host could show it again, and what was begun on it may end later.
+    body?.remove();
+    body = null;
+    say("");
   };
+  /** A press counts only where the person can have seen what it is on: not in a double click, nor blindly. */
+  const sift = (event: MouseEvent) => {
+    const onButton = event.target instanceof Element && event.target.closest("button");
+    if (!onButton || (event.detail < 2 && sight.settled())) return;
+    event.stopImmediatePropagation();
+    if (!sight.settled())
+      say("This page covered or moved the card a moment ago. Look at it, then press again.");
+  };
+  panel.addEventListener("click", sift, { capture: true });
 
   host.addEventListener("toggle", () => {
     if (!host.matches(":popover-open")) closed();
   });
-  new ResizeObserver(place).observe(panel);
+  new ResizeObserver(() => void place()).observe(panel);
   addEventListener("scroll", follow, { passive: true, capture: true, signal });
   addEventListener("resize", follow, { passive: true, signal });
   signal.addEventListener("abort", closed);
@@ -71,7 +92,8 @@ export function makeCard(signal: AbortSignal): Card {
       shownFor = button;
       button.ariaExpanded = "true";
       panel.ariaLabel = title;
-      body.replaceChildren(make("p", "title", title));
+      body = make("div", "", make("p", "title", title));
+      panel.prepend(body);
       say("Comparing with your closet.");
       // What is outside an open modal dialog of the page cannot be reached.
       const outer = hostOf(button).closest("dialog[open]") ?? document.documentElement;
@@ -81,10 +103,16 @@ export function makeCard(signal: AbortSignal): Card {
       panel.focus();
     },
     show(button, model, actions) {
-      if (shownFor !== button) return;
+      const shown = body;
+      if (shownFor !== button || !shown) return;
       const focused = document.activeElement === host;
       say("");
-      fillCard(body, model, actions, { say, close: () => host.hidePopover() });
+      fillCard(shown, model, actions, {
+        say: (words) => {
+          if (body === shown) say(words);
+        },
+        close: () => host.hidePopover(),
+      });
       panel.scrollTop = 0;
       if (focused) panel.focus();
       place();

@@ -3,6 +3,7 @@ import { makeCloth, namesOf } from "./cloth.ts";
 import { makeDial } from "./dial.ts";
 import { make, makeButton } from "./make.ts";
 import { makePicker } from "./picker.ts";
+import { nameUnsearchably, unsearchable } from "./unsearchable.ts";
 
 /** Pieces listed before the rest are only counted. Layout choice: more would not be read. */
 const MOST_PIECES = 6;
@@ -49,8 +50,8 @@ export function fillCard(body: HTMLElement, model: CardModel, actions: CardActio
     else ask("Where is it worn?", ...makeSlots(model.slots, (slot) => void keep(slot)));
   });
   const label = () => {
-    wish.textContent = wished ? "Take off wishlist" : "Save to wishlist";
-    own.textContent = owned ? "In your closet" : "I own this";
+    nameUnsearchably(wish, wished ? "Take off wishlist" : "Save to wishlist");
+    nameUnsearchably(own, owned ? "In your closet" : "I own this");
     own.ariaDisabled = String(owned);
   };
   const ask = (question: string, ...answers: readonly HTMLElement[]) => {
@@ -68,12 +69,14 @@ export function fillCard(body: HTMLElement, model: CardModel, actions: CardActio
 
   body.replaceChildren(
     ...head(),
-    make("h2", "", model.headline),
+    nameUnsearchably(make("h2", ""), model.headline),
     ...(model.cloth.length ? [makeCloth(model.cloth, "band"), make("p", "names", sharesOf(model))] : []),
     ...model.cautions.map((caution) => make("p", "caution", caution)),
     ...listOf("Already in your closet, in this shade", model.duplicates),
     ...listOf("Goes with", model.pieces),
-    ...(model.looks ? [make("h3", "", "Looks"), make("p", "", model.looks)] : []),
+    ...(model.looks
+      ? [nameUnsearchably(make("h3", ""), "Looks"), make("p", "", unsearchable(model.looks))]
+      : []),
     make("div", "row foot", wish, own, wrong),
   );
 }
@@ -95,8 +98,8 @@ function listOf(heading: string, pieces: readonly CardPiece[]): HTMLElement[] {
   if (!pieces.length) return [];
   const list = make("ul", "", ...pieces.slice(0, MOST_PIECES).map(itemOf));
   const rest = pieces.length - MOST_PIECES;
-  if (rest > 0) list.append(make("li", "soft", `and ${rest} more`));
-  return [make("h3", "", heading), list];
+  if (rest > 0) list.append(make("li", "soft", unsearchable(`and ${rest} more`)));
+  return [nameUnsearchably(make("h3", ""), heading), list];
 }
 
 function itemOf({ name, cloth, word, dial, why }: CardPiece): HTMLElement {
@@ -104,8 +107,12 @@ function itemOf({ name, cloth, word, dial, why }: CardPiece): HTMLElement {
     "li",
     "piece",
     makeCloth(cloth),
-    make("span", "", name, make("span", "soft", namesOf(cloth))),
+    make("span", "", unsearchable(name), make("span", "soft", unsearchable(namesOf(cloth)))),
     dial ? makeDial(dial) : "",
-    make("div", "word", word, why ? make("details", "soft", make("summary", "", "Why"), why) : ""),
+    make("div", "word", unsearchable(word), ...(why ? [whyOf(why)] : [])),
   );
+}
+
+function whyOf(why: string): HTMLElement {
+  return make("details", "soft", make("summary", "", "Why"), unsearchable(why));
 }

@@ -6,19 +6,20 @@ export interface Place {
 }
 
 /**
- * The element inside a product that moves, clips and hides with its picture and that a host can hang on without the
- * page's layout noticing; null where the product has no positioned element.
+ * The elements inside a product that move, clip and hide with its picture and that a host can hang on without the
+ * page's layout noticing, the nearest first; none where the product has no positioned element.
  */
-export function hangerOf(picture: HTMLElement, root: Element): HTMLElement | null {
+export function hangersOf(picture: HTMLElement, root: Element): HTMLElement[] {
+  const hangers: HTMLElement[] = [];
   let hanger: Element | null = picture instanceof HTMLImageElement ? picture.offsetParent : picture;
   while (hanger instanceof HTMLElement && root.contains(hanger)) {
     // Firefox gives no events to what is inside a button.
     const button: HTMLElement | null = hanger.closest("button");
     // A table cell is an offset parent without being positioned.
-    if (!button && getComputedStyle(hanger).position !== "static") return hanger;
+    if (!button && getComputedStyle(hanger).position !== "static") hangers.push(hanger);
     hanger = (button ?? hanger).offsetParent;
   }
-  return null;
+  return hangers;
 }
 
 /** Where the picture is in its hanger, by layout alone, so that hover effects do not count; null: on the whole page. */

@@ -1,6 +1,8 @@
+import type { Badge } from "../badge/badge.ts";
 import { badgeLayer } from "../badge/badge-layer.ts";
 import type { Candidate } from "../fit/verdict.ts";
 import type { AskWorker, VerdictBrief } from "../link/messages.ts";
+import { nearest } from "../page/ancestors.ts";
 import type { FoundProduct } from "../page/product.ts";
 import type { PictureSource } from "../pixels/picture-reader.ts";
 import type { Palette } from "../sample/palette.ts";
@@ -9,9 +11,11 @@ import { atMost } from "./at-most.ts";
 import { badgeModelOf } from "./badge-model-of.ts";
 import { batched } from "./batched.ts";
 import type { OpenCard } from "./card-subject.ts";
+import { latelyShown } from "./lately.ts";
 import { memoryOf, saidPalette } from "./memory.ts";
 import { settled } from "./settled.ts";
-import { candidateOf, pictureOf, sourceOf, type Tracked } from "./tracked.ts";
+import { candidateOf, isLinked, pictureOf, sourceOf, type Tracked } from "./tracked.ts";
+import { watchPictures } from "./watch-pictures.ts";
 import { mayGain, witnessesOf } from "./witnesses.ts";
 
 /** Pictures read at the same time: more would only slow the page's own loading. */
@@ -22,6 +26,9 @@ const NEAR = "300px";
 
 /** How long comparisons are gathered, in milliseconds; shorter than anyone can see. */
 const GATHER = 20;
+
+/** The picture of a product that is not known yet. */
+const NO_SOURCE: PictureSource = { url: "", image: null };
 
 /** Reads the colours of a product worn in `slot` from one of its pictures. */
 export type ReadPalette = (
@@ -35,6 +42,8 @@ export interface FollowDeps {
   readonly openCard: OpenCard;
   /** Something to show changed. */
   readonly changed: () => void;
+  /** Products whose pictures the page changed; they are to be found again. */
+  readonly repictured: (products: readonly FoundProduct[]) => void;
   /** A product was compared for the first time. */
   readonly compared: () => void;
   readonly signal: AbortSignal;
@@ -43,14 +52,14 @@ export interface FollowDeps {
 /** The products of a page, each from its picture to its badge. */
 export interface Follower {
   readonly products: () => readonly Tracked[];
-  /** The products these pictures belong to. */
-  readonly of: (pictures: readonly Element[]) => readonly Tracked[];
   /** Pictures are being read or compared. */
   readonly busy: () => boolean;
+  /** Hears at once what the page took away; true where pictures of products are among it. */
+  readonly taken: (elements: readonly Element[]) => boolean;
   /** Takes products on; those known by the same element are brought up to date. */
   readonly take: (products: readonly FoundProduct[]) => void;
-  /** Lets go of what left the page, and hangs badges again that the page dropped. */
-  readonly tidy: () => void;
+  /** Lets go of what left the page, hangs badges again that the page dropped, and makes room for what it added to products. */
+  readonly tidy: (added: readonly Element[]) => void;
   /** Compares everything again. */
   readonly compareAgain: () => void;
 }
@@ -59,7 +68,8 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
   const { ask, openCard, changed, compared, signal } = deps;
   const byRoot = new Map<Element, Tracked>();
   const byPicture = new Map<Element, Tracked>();
-  const hang = badgeLayer(signal);
+  const lately = latelyShown();
+  const badges = badgeLayer(signal);
   const oneOfFew = atMost(PICTURES_AT_ONCE);
   const { recall, remember } = memoryOf(ask);
   const judge = batched<Candidate, VerdictBrief>((candidates) => ask("judge", { candidates }), GATHER);
@@ -71,6 +81,11 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
   const show = (tracked: Tracked) => {
     tracked.badge?.show(badgeModelOf(tracked));
     changed();
+  };
+
+  const showBadge = (tracked: Tracked) => {
+    tracked.badge ??= badgeOf(tracked);
+    show(tracked);
   };
 
   const compare = async (tracked: Tracked) => {
@@ -104,8 +119,7 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
     const { product, source } = tracked;
     busy += 1;
     try {
-      tracked.badge ??= badgeOf(tracked);
-      show(tracked);
+      showBadge(tracked);
       await settled(product);
       if (isCurrent(tracked, source)) {
         // Which of several files the page shows is known only now.
@@ -122,7 +136,7 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
     const { product } = tracked;
     const picture = pictureOf(product);
     if (!picture) return null;
-    const badge = hang(picture, product.root, () => {
+    const badge = badges.hang(picture, product.root, () => {
       openCard({
         button: badge.button,
         product: () => tracked.product,
@@ -155,12 +169,20 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
 
   const look = (tracked: Tracked, picture: Element) => {
     byPicture.set(picture, tracked);
+    watchPicture(picture);
     // Observing anew makes the observer tell where it is now.
     near.unobserve(picture);
     near.observe(picture);
   };
 
+  /** Knows nothing of it any more: a badge must not say of one product what is true of another. */
+  const forget = (tracked: Tracked) => {
+    tracked.slot = tracked.palette = tracked.brief = null;
+    tracked.badge?.show(badgeModelOf(tracked));
+  };
+
   const drop = (tracked: Tracked) => {
+    lately.keep(tracked);
     const picture = pictureOf(tracked.product);
     byRoot.delete(tracked.product.root);
     if (picture) {
@@ -170,48 +192,94 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
     tracked.badge?.remove();
   };
 
+  const trackedBy = (pictures: readonly Element[]) =>
+    pictures.flatMap((picture) => byPicture.get(picture) ?? []);
+
+  /** Takes back at once what is said of tiles that show another product now. */
+  const doubt = (pictures: readonly Element[]) => {
+    for (const tracked of trackedBy(pictures)) {
+      const { product, linked } = tracked;
+      if (!linked || !product.root.isConnected || isLinked(product)) continue;
+      forget(tracked);
+      tracked.source = NO_SOURCE;
+    }
+  };
+
+  const watchPicture = watchPictures(
+    {
+      touched: doubt,
+      repictured(pictures) {
+        const products = trackedBy(pictures).map(({ product }) => product);
+        if (products.length) deps.repictured(products);
+      },
+      loaded(pictures) {
+        // It came only after we had given it up.
+        for (const tracked of trackedBy(pictures)) {
+          const picture = pictureOf(tracked.product);
+          if (picture && tracked.palette?.swatches.length === 0) look(tracked, picture);
+        }
+      },
+    },
+    signal,
+  );
+
   const take = (product: FoundProduct) => {
     const source = sourceOf(product);
     const picture = pictureOf(product);
     const known = byRoot.get(product.root);
+    const linked = isLinked(product);
     if (!known || pictureOf(known.product) !== picture) {
       if (known) drop(known);
-      const tracked: Tracked = { product, source, slot: null, palette: null, brief: null, badge: null };
+      const nothing = { slot: null, palette: null, brief: null };
+      const said = lately.take(product.key, source.url);
+      const tracked: Tracked = { product, badge: null, linked, ...(said ?? nothing), source };
       byRoot.set(product.root, tracked);
       if (picture) look(tracked, picture);
+      if (said) showBadge(tracked);
       return;
     }
     const same = known.product.key === product.key;
-    known.product = product;
+    Object.assign(known, { product, linked });
     if (same && known.source.url === source.url) return;
     known.source = source;
-    if (!same) {
-      // A tile used again for another product must not wear the old one's badge for a moment.
-      known.slot = known.palette = known.brief = null;
-      known.badge?.show(badgeModelOf(known));
-    }
+    if (!same) forget(known);
     if (picture) look(known, picture);
+  };
+
+  /** The product that an element is inside of. */
+  const around = (element: Element) => {
+    const root = nearest(element, (up) => byRoot.has(up));
+    return root && byRoot.get(root);
   };
 
   return {
     products: () => [...byRoot.values()],
-    of: (pictures) => pictures.flatMap((picture) => byPicture.get(picture) ?? []),
     busy: () => busy > 0,
+    taken(elements) {
+      const all = elements.flatMap((element) => [element, ...element.querySelectorAll("*")]);
+      const pictures = all.filter((element) => byPicture.has(element));
+      doubt(pictures);
+      return pictures.length > 0;
+    },
     take(products) {
       for (const product of products) take(product);
       changed();
     },
-    tidy() {
-      for (const tracked of byRoot.values()) {
-        if (tracked.product.root.isConnected) tracked.badge?.hang();
-        else drop(tracked);
-      }
+    tidy(added) {
+      for (const tracked of byRoot.values()) if (!tracked.product.root.isConnected) drop(tracked);
+      badges.rehang(shown(byRoot.values()));
+      badges.refit(shown(new Set(added.flatMap((element) => around(element) ?? []))));
       changed();
     },
     compareAgain() {
+      lately.clear();
       for (const tracked of byRoot.values()) if (tracked.palette) void compare(tracked);
     },
   };
+}
+
+function shown(some: Iterable<Tracked>): Badge[] {
+  return [...some].flatMap(({ badge }) => badge ?? []);
 }
 
 /** What a badge says when no answer came. */

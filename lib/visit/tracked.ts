@@ -17,9 +17,18 @@ export interface Tracked {
   brief: VerdictBrief | null;
   /** Null until its picture comes near the screen. */
   badge: Badge | null;
+  /** Whether the page linked to the product when it was found: a tile that no longer does shows another one. */
+  linked: boolean;
 }
 
 const NOTHING_YET: Palette = { swatches: [], confidence: 0, evidence: [] };
+
+/** Whether a link of the product's own, or the one around it, leads where the product is. */
+export function isLinked({ root, link }: FoundProduct): boolean {
+  if (!link) return false;
+  const anchors = [root.closest("a"), ...root.querySelectorAll("a")];
+  return anchors.some((anchor) => anchor?.href === link);
+}
 
 /** The product as the comparison needs it. */
 export function candidateOf({ product: { key, title }, slot, palette }: Tracked): Candidate {

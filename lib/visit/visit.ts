@@ -4,7 +4,6 @@ import type { OpenCard } from "./card-subject.ts";
 import type { FollowDeps, Follower } from "./follow-products.ts";
 import { inSlices, type Work } from "./in-slices.ts";
 import { summarise } from "./summarise.ts";
-import { pictureOf } from "./tracked.ts";
 import { watchPage } from "./watch-page.ts";
 
 /** Least time between two summaries, in milliseconds: a popup cannot show more. */
@@ -40,6 +39,8 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
   };
   let kind: FoundPage["kind"] = "none";
   let finding = 0;
+  /** The page as a whole is yet to be read: what reads it did not come. */
+  let missed = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const tell = () => {
@@ -69,21 +70,21 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
   };
   const take = async (products: readonly FoundProduct[]) => {
     if (!products.length) return;
-    coming ??= readers.follow({ ...deps, changed, compared });
+    coming ??= readers.follow({ ...deps, changed, compared, repictured });
     follower = await coming;
     signal.throwIfAborted();
     follower.take(products);
-    for (const product of products) {
-      const picture = pictureOf(product);
-      if (picture) watchPicture(picture);
-    }
+    for (const { root } of products) watchAround(root);
   };
-  const findAll = () =>
-    find(readers.readPage(document), (page) => {
+  const findAll = async () => {
+    missed = true;
+    await find(readers.readPage(document), (page) => {
       ({ kind } = page);
       timings.found ??= performance.now() - started;
       return take(page.products);
     });
+    missed = false;
+  };
   const findIn = (elements: readonly Element[]) => find(readers.readAdded(document, elements), take);
   /** The visit may end in the middle of a search; that is no failure. */
   const quietly = (search: Promise<void>) =>
@@ -91,28 +92,30 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
       if (!signal.aborted) throw error;
     });
 
+  const repictured = (found: readonly FoundProduct[]) => {
+    const main = found.some(({ role }) => role === "main");
+    const search = main ? findAll() : findIn(found.map(({ root }) => root));
+    // Where the search brought nothing new, the product is the same and only its picture is not.
+    const unchanged = () => follower?.products().filter(({ product }) => found.includes(product)) ?? [];
+    void quietly(search.then(() => take(unchanged().map(({ product }) => product))));
+  };
+
   signal.addEventListener("abort", () => clearTimeout(timer));
-  const watchPicture = watchPage(
+  const watchAround = watchPage(
     document,
     {
+      taken: (elements) => follower?.taken(elements) ?? false,
       added(elements) {
-        follower?.tidy();
-        if (elements.length) void quietly(findIn(elements));
-      },
-      repictured(pictures) {
-        if (!follower) return;
-        const { of, products } = follower;
-        const repictured = of(pictures).map(({ product }) => product);
-        const main = repictured.some(({ role }) => role === "main");
-        const search = main ? findAll() : findIn(repictured.map(({ root }) => root));
-        // Where the search brought nothing new, the product is the same and only its picture is not.
-        const unchanged = () => products().filter(({ product }) => repictured.includes(product));
-        void quietly(search.then(() => take(unchanged().map(({ product }) => product))));
+        follower?.tidy(elements);
+        if (missed && !finding) void quietly(findAll());
+        else if (elements.length) void quietly(findIn(elements));
       },
       moved: () => void quietly(findAll()),
     },
     signal,
   );
   onClosetChange(() => follower?.compareAgain(), signal);
+  // What changed while the page lay in the browser's memory of pages gone by, nobody told it.
+  addEventListener("pageshow", ({ persisted }) => persisted && follower?.compareAgain(), { signal });
   await quietly(findAll());
 }

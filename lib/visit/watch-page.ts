@@ -1,77 +1,83 @@
-import { HOST_TAG } from "../badge/host.ts";
+import { ourHosts } from "../badge/our-hosts.ts";
 
 /** How long a page's changes are gathered before we look, in milliseconds: one burst, and a picture's address, settle within. */
-const SETTLE = 120;
+export const SETTLE = 120;
+
+/** The same for changes after a longer rest, in milliseconds: what comes first is to be seen soon, what follows is gathered. */
+const FIRST = 30;
 
 /** What changes on a page are told to. */
 export interface PageChanges {
+  /** Elements that were taken away just now, before the browser draws; true where others are likely to take their place. */
+  readonly taken: (elements: readonly Element[]) => boolean;
   /** Elements that were added and are still there, none inside another; none where something was only taken away. */
   readonly added: (elements: readonly Element[]) => void;
-  /** Watched pictures that were given another address. */
-  readonly repictured: (pictures: readonly Element[]) => void;
   /** The address changed without a new document. */
   readonly moved: () => void;
 }
 
-/** Watches one more picture for another address. */
-export type WatchPicture = (picture: Element) => void;
+/** Watches the shadow trees that an element is in, too. */
+export type WatchAround = (element: Element) => void;
 
 /**
- * Tells what a page changes, bursts together, until `signal` aborts. Looks at added nodes and known pictures only,
- * never at the whole document, and not at our own elements.
+ * Tells what a page changes, bursts together, until `signal` aborts. Looks at added nodes only, never at the whole
+ * document, and not at our own elements.
  */
-export function watchPage(document: Document, changes: PageChanges, signal: AbortSignal): WatchPicture {
+export function watchPage(document: Document, changes: PageChanges, signal: AbortSignal): WatchAround {
   const added = new Set<Element>();
-  const repictured = new Set<Element>();
+  const watched = new WeakSet<Node>();
   let timer: ReturnType<typeof setTimeout> | undefined;
   let address = document.URL;
+  let told = -SETTLE;
 
   const tell = () => {
     timer = undefined;
+    told = performance.now();
     const elements = outermost(added);
-    const pictures = connected(repictured);
     added.clear();
-    repictured.clear();
     const moved = document.URL !== address;
     address = document.URL;
-    if (pictures.length) changes.repictured(pictures);
     changes.added(elements);
     if (moved) changes.moved();
   };
-  const soon = () => {
-    timer ??= setTimeout(tell, SETTLE);
-  };
-  const nodes = new MutationObserver((records) => {
-    for (const { addedNodes, removedNodes } of records) {
-      for (const node of addedNodes) {
-        if (node instanceof Element && node.localName !== HOST_TAG) added.add(node);
-      }
-      if (removedNodes.length) soon();
+  const observer = new MutationObserver((records) => {
+    for (const { addedNodes } of records)
+      for (const element of elementsOf(addedNodes)) if (!ourHosts.has(element)) added.add(element);
+    // A clock that counts down changes text alone.
+    const taken = records.flatMap(({ removedNodes }) => elementsOf(removedNodes));
+    const rested = performance.now() - told > SETTLE;
+    // What a page draws anew is to have its badges back before anyone misses them.
+    if (changes.taken(taken) && added.size && rested) {
+      clearTimeout(timer);
+      timer = setTimeout(tell);
     }
-    if (added.size) soon();
+    if (taken.length || added.size) timer ??= setTimeout(tell, rested ? FIRST : SETTLE);
   });
-  const pictures = new MutationObserver((records) => {
-    for (const { target } of records) if (target instanceof Element) repictured.add(target);
-    soon();
-  });
-  nodes.observe(document, { childList: true, subtree: true });
+  const watch = (tree: Node) => {
+    if (watched.has(tree)) return;
+    watched.add(tree);
+    observer.observe(tree, { childList: true, subtree: true });
+  };
+  watch(document);
   signal.addEventListener("abort", () => {
-    nodes.disconnect();
-    pictures.disconnect();
+    observer.disconnect();
     clearTimeout(timer);
   });
-  return (picture) => pictures.observe(picture, { attributes: true, attributeFilter: ["src", "srcset"] });
+  return (element) => {
+    for (let tree = element.getRootNode(); tree instanceof ShadowRoot; tree = tree.host.getRootNode())
+      watch(tree);
+  };
 }
 
-function connected(elements: ReadonlySet<Element>): Element[] {
-  return [...elements].filter((element) => element.isConnected);
+function elementsOf(nodes: NodeList): Element[] {
+  return [...nodes].filter((node) => node instanceof Element);
 }
 
 function outermost(elements: ReadonlySet<Element>): Element[] {
-  return connected(elements).filter((element) => {
+  return [...elements].filter((element) => {
     for (let outer = element.parentElement; outer; outer = outer.parentElement) {
       if (elements.has(outer)) return false;
     }
-    return true;
+    return element.isConnected;
   });
 }

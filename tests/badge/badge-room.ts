@@ -8,7 +8,7 @@ import type { CardActions, CardModel } from "../../lib/badge/card-model.ts";
 import { exampleBadge, exampleCard } from "./example-card.ts";
 
 const ended = new AbortController();
-const hang = badgeLayer(ended.signal);
+const layer = badgeLayer(ended.signal);
 const card = makeCard(ended.signal);
 
 /** Everything that was pressed, with what it was pressed for. */
@@ -46,7 +46,7 @@ const actions: CardActions = {
 export function badgeAll(model: Partial<BadgeModel> = {}, cardModel: Partial<CardModel> = {}): Badge[] {
   return [...document.querySelectorAll<HTMLElement>("img,.picture")].map((picture) => {
     const root = picture.closest(".tile") ?? picture;
-    const badge = hang(picture, root, () => {
+    const badge = layer.hang(picture, root, () => {
       pressed.push("badge");
       card.open(badge.button, exampleCard.title);
       card.show(badge.button, { ...exampleCard, ...cardModel }, actions);

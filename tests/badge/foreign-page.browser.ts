@@ -15,10 +15,10 @@ describe("what a page can do to a badge", () => {
     await drawn(page);
     expect(
       await page.evaluate(() => {
-        const host = document.querySelector("hueward-view");
+        const host = document.querySelector("span[hidden]");
         return [host?.shadowRoot, host?.textContent, host?.outerHTML];
       }),
-    ).toEqual([null, "", "<hueward-view></hueward-view>"]);
+    ).toEqual([null, "", '<span hidden=""></span>']);
     await page.close();
   });
 
@@ -45,7 +45,7 @@ describe("what a page can do to a badge", () => {
       return found;
     };
     const hostile = `
-      hueward-view { position: static !important; display: none !important; opacity: 0 !important; visibility: hidden !important;
+      span[hidden] { position: static !important; display: none !important; opacity: 0 !important; visibility: hidden !important;
         --ink: red !important; --paper: red !important; transform: scale(3) !important; font-size: 40px !important; }
       .tile { direction: rtl; color: lime; } .tile > * { position: relative !important; left: 50px !important; }
       button, span { color: lime !important; background: red !important; padding: 40px !important; }`;
@@ -72,7 +72,7 @@ describe("what a page can do to a badge", () => {
     await chip(page).click();
     await drawn(page);
     const colors = await page.evaluate(() =>
-      [...document.querySelectorAll("hueward-view")].map((host) => {
+      [...document.querySelectorAll("span[hidden]")].map((host) => {
         const inner = host.shadowRoot?.querySelector(".chip,.card");
         const part = host.shadowRoot?.querySelector(".part");
         return [inner, part].map((element) => element && getComputedStyle(element).backgroundColor);
@@ -87,7 +87,7 @@ describe("what a page can do to a badge", () => {
     const page = await storePage(TILES.positioned);
     const pressed = await page.evaluate(() => {
       Room.badgeAll();
-      const host = document.querySelector<HTMLElement>("hueward-view");
+      const host = document.querySelector<HTMLElement>("span[hidden]");
       const button = host?.shadowRoot?.querySelector("button");
       host?.click();
       button?.click();

@@ -59,5 +59,8 @@ export const drawn = (page: Page) =>
       ),
   );
 
+/** Matches what we hang on a page of these tests; outside of tests nothing tells it. */
+export const HOST = "span[hidden]";
+
 /** The first badge of the page; an open page only. */
-export const chip = (page: Page) => page.locator("hueward-view >> .chip").first();
+export const chip = (page: Page) => page.locator(".chip").first();

@@ -82,4 +82,71 @@ describe("a page that changes", () => {
     }
     expect(comebacks).toBe(MOST_ATTACHMENTS - 1);
   });
+
+  it("takes back at once what it says of a tile that is filled with another product", async () => {
+    const root = named("a");
+    const link = root?.querySelector("a");
+    const image = root?.querySelector("img");
+    if (!link || !image) throw new Error("no tile");
+    link.href = "http://shop.localhost/p/z";
+    image.src = "http://shop.localhost/i/z.jpg";
+    // What watches the page is told before the browser draws.
+    await Promise.resolve();
+    await Promise.resolve();
+    expect(words()).toEqual(["Reading the picture", "Verdict on b", "Verdict on c"]);
+  });
+
+  it("says the same at once of a product that is drawn anew, without asking first", async () => {
+    const again = tile("b");
+    store.far.add(again.querySelector("img") as Element);
+    named("b")?.replaceWith(again);
+    await vi.waitFor(() => expect(store.readers.readAdded).toHaveBeenCalledTimes(1));
+    await settled(["Verdict on a", "Verdict on c", "Verdict on b"]);
+    expect(store.requests("judge")).toHaveLength(1);
+  });
+
+  it("says nothing at once of a product that is drawn anew with another picture", async () => {
+    const again = tile("b");
+    const image = again.querySelector("img");
+    if (!image) throw new Error("no picture");
+    image.src = "http://shop.localhost/i/b-back.jpg";
+    store.far.add(image);
+    named("b")?.replaceWith(again);
+    await vi.waitFor(() => expect(store.summaries.at(-1)?.products).toHaveLength(3));
+    expect(words()).toEqual(["Verdict on a", "Verdict on c"]);
+  });
+
+  it("compares again when it comes back out of the browser's memory", async () => {
+    window.dispatchEvent(Object.assign(new Event("pageshow"), { persisted: false }));
+    window.dispatchEvent(Object.assign(new Event("pageshow"), { persisted: true }));
+    await vi.waitFor(() => expect(store.requests("judge")).toHaveLength(2));
+  });
+});
+
+describe("a page whose reader did not come", () => {
+  it("is read when it changes next", async () => {
+    store = fakeStore([tile("a")]);
+    store.readers.readPage.mockImplementationOnce(() => {
+      throw new Error("No answer came.");
+    });
+    await expect(visit(store.deps, store.readers)).rejects.toThrow("No answer came.");
+    expect(store.buttons()).toEqual([]);
+    document.body.append(document.createElement("p"));
+    await settled(["Verdict on a"]);
+  });
+});
+
+describe("a picture that came too late to be read", () => {
+  it("is read then", async () => {
+    store = fakeStore([tile("a")]);
+    const unread = { swatches: [], confidence: 0, evidence: [], reason: "The picture took too long." };
+    store.readers.readPalette.mockResolvedValueOnce(unread);
+    await visit(store.deps, store.readers);
+    await settled(["Can't read this picture"]);
+    document.querySelector("img")?.dispatchEvent(new Event("load"));
+    await settled(["Verdict on a"]);
+    document.querySelector("img")?.dispatchEvent(new Event("load"));
+    await new Promise((done) => setTimeout(done, 200));
+    expect(store.readers.readPalette).toHaveBeenCalledTimes(2);
+  });
 });

@@ -171,7 +171,7 @@ export function fakeStore(tiles: readonly HTMLElement[], answers: Requests = {})
         .map(({ request }) => request as WorkerRequests[N]["request"]),
     asked,
     /** Hosts of ours that hang in the page now. */
-    hosts: () => [...document.querySelectorAll("hueward-view")],
+    hosts: () => shadows.map(({ host }) => host).filter(({ isConnected }) => isConnected),
     /** The buttons of the badges in the page now. */
     buttons: () =>
       shadows

@@ -77,7 +77,7 @@ beforeEach(async () => {
   return () => page.close();
 });
 
-const badge = (words: string) => page.locator("hueward-view >> .words").filter({ hasText: words });
+const badge = (words: string) => page.locator(".words").filter({ hasText: words });
 const requests = (name: string) =>
   page.evaluate(
     (wanted) => Visit.asked.filter((call) => call.name === wanted).map(({ request }) => request),
@@ -174,13 +174,13 @@ describe("a visit of a real page", () => {
     );
     await badge("Shirt next: pixels").waitFor();
     await badge("Shirt last: pixels").waitFor();
-    expect(await page.locator("hueward-view").count()).toBe(2);
+    expect(await page.locator(".chip").count()).toBe(2);
     await page.waitForFunction(() => Visit.summaries.at(-1)?.url.endsWith("/next"));
   });
 
   it("lets a person point at the right colour, and goes by it from then on", async () => {
     await badge("Shirt own: pixels").click();
-    const card = page.locator("hueward-view[popover] >> .card");
+    const card = page.locator(".card");
     await card.getByRole("button", { name: "Not this colour" }).click();
     // A corner of the picture: white.
     await card.locator("canvas").click({ position: { x: 10, y: 10 } });
@@ -193,7 +193,7 @@ describe("a visit of a real page", () => {
 
   it("keeps a product with a small picture of its own", async () => {
     await badge("Shirt own: pixels").click();
-    const card = page.locator("hueward-view[popover] >> .card");
+    const card = page.locator(".card");
     await card.getByRole("button", { name: "Save to wishlist" }).click();
     await card.getByRole("button", { name: "Take off wishlist" }).waitFor();
     const [kept] = (await requests("saveWish")) as { picture: string; price: unknown; pageUrl: string }[];
@@ -202,9 +202,53 @@ describe("a visit of a real page", () => {
     expect(kept?.pageUrl).toBe(page.url());
   });
 
+  it("never flashes and never says of one product what is true of another, whatever the page does", async () => {
+    for (const name of ["own", "open red", "open blue"]) await badge(`Shirt ${name}: pixels`).waitFor();
+    await page.evaluate(() => {
+      const seen = new Set<string>();
+      const look = () => {
+        for (const item of document.querySelectorAll("li")) {
+          const hosts = [...item.querySelectorAll("span")].flatMap(({ shadowRoot }) => shadowRoot ?? []);
+          const [chip] = hosts.flatMap((root) => [
+            ...root.querySelectorAll<HTMLElement>(".chip:not([hidden])"),
+          ]);
+          const words = chip?.querySelector(".words")?.textContent?.split(":")[0];
+          const title = item.querySelector("h3")?.textContent;
+          if (hosts.length > 1) seen.add("two badges");
+          if (chip?.dataset.state === "reading") seen.add(`reading ${title}`);
+          else if (words && words !== title) seen.add(`${words} on ${title}`);
+        }
+        requestAnimationFrame(look);
+      };
+      look();
+      Object.assign(globalThis, { seen });
+    });
+    const redraw = (change: string) =>
+      page.evaluate(async (code) => {
+        new Function("list", code)(document.querySelector("ul"));
+        await new Promise((done) => setTimeout(done, 350));
+      }, change);
+    // The same products again: as new elements, in another order, wider, and with a file of another size.
+    await redraw("list.innerHTML = list.innerHTML");
+    await badge("Shirt own: pixels").waitFor();
+    await redraw("list.append(list.firstElementChild)");
+    await redraw("list.style.width = '500px'");
+    await redraw(`list.querySelector("img").src = "${here("small/red")}"`);
+    const seen = () => page.evaluate(() => [...(globalThis as unknown as { seen: Set<string> }).seen]);
+    expect(await seen()).toEqual([]);
+    // Other products in the same elements.
+    await redraw(`[...list.children].forEach((item, at) => {
+      item.querySelector("a").href = "/p/new" + at;
+      item.querySelector("h3").textContent = "Shirt new" + at;
+      item.querySelector("img").src = "${here("")}" + at + "/blue";
+    })`);
+    await badge("Shirt new0: pixels").waitFor();
+    expect((await seen()).filter((what) => !what.startsWith("reading Shirt new"))).toEqual([]);
+  });
+
   it("leaves the page as it was when it ends", async () => {
     await badge("Shirt own: pixels").waitFor();
     await page.evaluate(() => Visit.stop());
-    expect(await page.locator("hueward-view").count()).toBe(0);
+    expect(await page.locator(".chip").count()).toBe(0);
   });
 });

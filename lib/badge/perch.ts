@@ -1,0 +1,104 @@
+import { nearest } from "../page/ancestors.ts";
+import { hangersOf } from "./hang.ts";
+import { liftHost } from "./host.ts";
+
+/** Positions of what does not scroll with the page. */
+const STAYING = /fixed|sticky/;
+
+/** Where a badge's host hangs, and where else it may. */
+export interface Perch {
+  /** Null: on the whole page. */
+  hanger(): HTMLElement | null;
+  /** Whether the host hangs outside its product for want of a positioned element, so that nothing moves it along. */
+  adrift(): boolean;
+  hang(): void;
+  /** Takes the host off where the page's layout noticed it; it is to be hung one place further out. */
+  retreat(): void;
+  /** What a person may see of the product beside us: must be the same before and after we hang something. */
+  look(): string;
+  /** Whether the product itself lies over this point of the badge, in CSS pixels of the viewport; null: out of view or under something else. */
+  covered(x: number, y: number): boolean | null;
+  /** Whether something that stays on the screen while the page scrolls lies over the product at this point. */
+  buried(x: number, y: number): boolean;
+  /** Hangs the host over what covers it, as far as that is the product's own. */
+  rise(x: number, y: number): void;
+}
+
+/** Hangs `host` with the drawing `inner` on the product `root` and its `picture`. */
+export function makePerch(host: HTMLElement, inner: HTMLElement, picture: HTMLElement, root: Element): Perch {
+  let hangers = hangersOf(picture, root);
+  let at = 0;
+  const hanger = () => hangers[at] ?? null;
+  const tree = () => {
+    const top = root.getRootNode();
+    return top instanceof Document || top instanceof ShadowRoot ? top : document;
+  };
+  const topmost = (x: number, y: number) => {
+    const found = tree().elementFromPoint(x, y);
+    return found && (found === host || root.contains(found)) ? found : null;
+  };
+  return {
+    hanger,
+    adrift: () => !root.contains(hanger()),
+    hang() {
+      if (hanger()?.isConnected === false) {
+        hangers = hangersOf(picture, root);
+        at = 0;
+      }
+      (hanger() ?? document.documentElement).append(host);
+    },
+    retreat() {
+      host.remove();
+      at += 1;
+    },
+    look: () => [root, picture, ...hangers.map((one) => lastIn(one, host))].map(lookOf).join(),
+    covered(x, y) {
+      const found = topmost(x, y);
+      return found && found !== host;
+    },
+    buried(x, y) {
+      const found = tree()
+        .elementsFromPoint(x, y)
+        .find((element) => element !== host);
+      return (
+        nearest(found ?? null, (up) => STAYING.test(getComputedStyle(up).position) && !holds(up, root)) !==
+        null
+      );
+    },
+    rise(x, y) {
+      const cover = topmost(x, y);
+      const out = hangers.findIndex((one, index) => index >= at && one.contains(cover));
+      const outer = hangers[out];
+      if (!cover || cover === host || !outer) return;
+      at = out;
+      outer.append(host);
+      liftHost(inner, layerOf(cover, outer));
+    },
+  };
+}
+
+/** Whether `outer` is around `inner`, over the borders of shadow trees too. */
+function holds(outer: Element, inner: Element): boolean {
+  return nearest(inner, (up) => up === outer) !== null;
+}
+
+/** The last element beside a host: rules for `:last-child` make a difference to it. */
+function lastIn({ lastElementChild }: Element, host: Element): Element | null {
+  return lastElementChild === host ? host.previousElementSibling : lastElementChild;
+}
+
+function lookOf(element: Element | null): string {
+  if (!element) return "";
+  const { x, y, width, height } = element.getBoundingClientRect();
+  const { opacity, visibility } = getComputedStyle(element);
+  // What fades in has not changed yet, but is about to.
+  return [x, y, width, height, opacity, visibility, element.getAnimations().length].join(" ");
+}
+
+/** The highest layer of the page's that has its part in `element` lying where it lies inside `outer`. */
+function layerOf(element: Element, outer: Element): number {
+  const layers = [getComputedStyle(element, "::before").zIndex, getComputedStyle(element, "::after").zIndex];
+  for (let up: Element | null = element; up && up !== outer; up = up.parentElement)
+    layers.push(getComputedStyle(up).zIndex);
+  return Math.max(0, ...layers.map(Number).filter(Number.isFinite));
+}
