@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { bundle } from "./bundle.ts";
+import { evaluateApart } from "./evaluate-apart.ts";
 import type { TextDoubt, Told } from "./explain-probe.ts";
 
 /** What was found by which evidence, and what was left out and why. */
@@ -18,7 +19,10 @@ export const WHY_NOT: Readonly<Record<string, string>> = {
   asksForAGift: "asks for a gift, not for a price",
   hasNoNameOrPicture: "has no name, or no picture",
   leadsToAGroup: "leads to a category, a journal or an event",
+  isNoWare: "offers a time, a place, work or a gift, or stands on a page about such things",
   namesAGroup: "names a group of products with the lowest of their prices",
+  hidesItsPrice: "its amount is folded away where its picture is not, and nothing leads further",
+  isOutOfReach: "neither picture nor name can be pressed on, and nothing offers to buy it or to see more",
   isBare:
     "a picture and an amount that nothing calls a product: no link, no button that buys, nothing like it",
 };
@@ -34,7 +38,8 @@ const WHY_NO_PRICE: Readonly<Record<TextDoubt, string>> = {
 /** Reads an open page once more, by a build of the reader that keeps the names of its doubts. */
 export async function explainPage(page: Page): Promise<Explanation> {
   const probe = await bundle(fileURLToPath(new URL("./explain-probe.ts", import.meta.url)), "Probe");
-  const { described, found, doubted } = await page.evaluate<Told>(
+  const { described, found, doubted } = await evaluateApart<Told>(
+    page,
     `(() => { ${probe}; return Probe.tell(); })()`,
   );
   const why: Readonly<Record<string, string>> = { ...WHY_NOT, ...WHY_NO_PRICE };

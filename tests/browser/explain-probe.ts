@@ -1,7 +1,8 @@
 import { findPlaces } from "../../lib/page/places.ts";
-import { namesMoney, readTag } from "../../lib/page/price.ts";
+import { readTag } from "../../lib/page/price.ts";
 import { priceLeafAt } from "../../lib/page/price-leaf.ts";
 import { readPlaces } from "../../lib/page/read-places.ts";
+import { namesMoney } from "../../lib/page/scan-money.ts";
 import { finish } from "../page/finish.ts";
 
 /** Texts with money that are told of at most: a page may be full of them. */

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import type { ExplainedVerdict, PageSummary } from "../../lib/link/messages.ts";
 import { originOf } from "../../lib/link/origin-of.ts";
+import { evaluateApart } from "./evaluate-apart.ts";
 import { type Explanation, explainPage } from "./explain-page.ts";
 import type { ExtensionBrowser } from "./open-extension.ts";
 
@@ -27,17 +28,19 @@ const POLL_MS = 100;
 /** Products in one question to the worker. */
 const BATCH = 100;
 
+const SCROLL_ON = `(() => {
+  const before = scrollY;
+  scrollBy({ top: innerHeight * 0.8, behavior: "instant" });
+  return scrollY > before;
+})()`;
+
 async function scrollThrough(page: Page): Promise<void> {
   for (let screen = 0; screen < SCREENS_MOST; screen++) {
-    const more = await page.evaluate(() => {
-      const before = scrollY;
-      scrollBy({ top: innerHeight * 0.8, behavior: "instant" });
-      return scrollY > before;
-    });
+    const more = await evaluateApart<boolean>(page, SCROLL_ON);
     await page.waitForTimeout(SCREEN_PAUSE_MS);
     if (!more) break;
   }
-  await page.evaluate(() => scrollTo({ top: 0, behavior: "instant" }));
+  await evaluateApart(page, `scrollTo({ top: 0, behavior: "instant" })`);
 }
 
 /** Collects the summaries that the page script publishes, on the global `summary` of an extension page. */

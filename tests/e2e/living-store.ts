@@ -1,0 +1,146 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type BrowserContext, chromium, type Page } from "playwright-core";
+import { findChromium } from "../browser/find-chromium.ts";
+import { type HiddenNode, type HiddenParts, hiddenParts } from "../browser/hidden-parts.ts";
+import { importCloset } from "../browser/import-closet.ts";
+import { QUIET_FLAGS } from "../browser/open-browser.ts";
+import { BUILT_EXTENSION, openExtension } from "../browser/open-extension.ts";
+import { openServer, type PictureServer } from "../pixels/picture-server.ts";
+import { pngOf } from "../pixels/png-of.ts";
+import { badgesOf, DEMO_CLOSET, until } from "./store-visit.ts";
+
+/** Cloth on a white ground, one file for every address that ends in its name. */
+const garment = (red: number, green: number, blue: number) =>
+  pngOf(120, 156, (x, y) =>
+    x > 30 && x < 90 && y > 24 && y < 132 ? [red, green, blue, 255] : [255, 255, 255, 255],
+  );
+const PICTURES: Readonly<Record<string, Buffer>> = {
+  red: garment(178, 34, 52),
+  blue: garment(20, 60, 160),
+};
+
+/** A page of the store: markup, and headers where it needs its own. */
+export interface StorePage {
+  readonly html: string;
+  readonly headers?: Readonly<Record<string, string>>;
+}
+
+/** A browser with the extension switched on for a store whose pages a test writes. */
+export interface LivingStore {
+  readonly shop: PictureServer;
+  readonly cdn: PictureServer;
+  readonly shopUrl: string;
+  /** Opens a page of the store, served under `path` from then on; on another host the extension leaves it alone. */
+  open(path: string, page: StorePage, host?: string): Promise<{ page: Page; hidden: HiddenParts }>;
+  /** Starts the page script once more on a page, as the popup does. */
+  startAgain(page: Page): Promise<void>;
+  /** Enlarges a page as the browser's own menu does. */
+  zoom(page: Page, factor: number): Promise<void>;
+  /** Closes the browser and starts it once more, now with its memory of pages gone by, which drivers switch off. */
+  restart(): Promise<BrowserContext>;
+  /** Serves a page under `path` from then on. */
+  serve(path: string, page: StorePage): void;
+  close(): Promise<void>;
+}
+
+export async function openLivingStore(): Promise<LivingStore> {
+  const pages = new Map<string, StorePage>();
+  const answer: Parameters<typeof openServer>[0] = async (path, response) => {
+    const url = new URL(path, "http://store.invalid");
+    const wait = Number(url.searchParams.get("wait"));
+    if (wait) await new Promise((done) => setTimeout(done, wait));
+    const picture = PICTURES[url.pathname.split("/").at(-1) ?? ""];
+    if (picture) {
+      if (url.pathname.startsWith("/open/")) response.setHeader("access-control-allow-origin", "*");
+      response.setHeader("cache-control", "max-age=600").setHeader("content-type", "image/png").end(picture);
+      return;
+    }
+    const page = pages.get(url.pathname);
+    response.statusCode = page ? 200 : 404;
+    for (const [name, value] of Object.entries(page?.headers ?? {})) response.setHeader(name, value);
+    response.setHeader("content-type", "text/html; charset=utf-8").end(page?.html ?? "Not here");
+  };
+  const shop = await openServer(answer);
+  const cdn = await openServer(answer);
+  const shopUrl = `http://shop.localhost:${shop.port}`;
+  const profile = mkdtempSync(join(tmpdir(), "hueward-living-"));
+  const extension = await openExtension({ profile });
+  let context = extension.context;
+  const closetPage = await extension.openPage("closet.html");
+  await importCloset(closetPage, DEMO_CLOSET);
+  const imageOrigins = ["http://shop.localhost", "http://cdn.localhost"];
+  await extension.grant(imageOrigins);
+  // What the popup notes when a person switches a store on.
+  const stores = { "http://shop.localhost": { imageOrigins, since: Date.now() } };
+  await closetPage.evaluate(`chrome.storage.local.set({ stores: ${JSON.stringify(stores)} })`);
+  await until("the page script's registration", async () =>
+    closetPage.evaluate("chrome.scripting.getRegisteredContentScripts().then((all) => all.length > 0)"),
+  );
+  return {
+    shop,
+    cdn,
+    shopUrl,
+    startAgain: (page) =>
+      closetPage.evaluate(`(async () => {
+        const tab = (await chrome.tabs.query({})).find(({ url }) => url === ${JSON.stringify(page.url())});
+        await chrome.scripting.executeScript({ target: { tabId: tab.id }, files: ["/visit.js"] });
+      })()`),
+    open: async (path, content, host = "shop.localhost") => {
+      pages.set(path, content);
+      const page = await extension.context.newPage();
+      await page.goto(`http://${host}:${shop.port}${path}`);
+      return { page, hidden: await hiddenParts(page) };
+    },
+    zoom: (page, factor) =>
+      closetPage.evaluate(`(async () => {
+        const tab = (await chrome.tabs.query({})).find(({ url }) => url === ${JSON.stringify(page.url())});
+        await chrome.tabs.setZoom(tab.id, ${factor});
+      })()`),
+    serve: (path, content) => pages.set(path, content),
+    restart: async () => {
+      await context.close();
+      const built = join(process.cwd(), BUILT_EXTENSION);
+      context = await chromium.launchPersistentContext(profile, {
+        executablePath: findChromium() ?? "",
+        chromiumSandbox: false,
+        args: [...QUIET_FLAGS, `--disable-extensions-except=${built}`, `--load-extension=${built}`],
+        ignoreDefaultArgs: ["--disable-extensions", "--disable-back-forward-cache"],
+      });
+      return context;
+    },
+    close: async () => {
+      await context.close();
+      await shop.close();
+      await cdn.close();
+      rmSync(profile, { recursive: true, force: true });
+    },
+  };
+}
+
+/** A tile of 200 × 260 px as stores build them, its picture the store's own. */
+export const tile = (name: string, picture = `/pictures/${name}/red`): string => `
+  <li class="product"><a class="media" href="/p/${encodeURIComponent(name)}"><img alt="" width="200" height="260" src="${picture}"></a>
+  <h3><a href="/p/${encodeURIComponent(name)}">Shirt ${name}</a></h3><span class="price">€ 20.00</span></li>`;
+
+export const tiles = (count: number, from = 0): string =>
+  Array.from({ length: count }, (_, n) => tile(String(from + n))).join("");
+
+export const STYLE = `body{margin:8px;font:16px/20px sans-serif}ul{display:flex;flex-wrap:wrap;gap:20px;margin:0;padding:0}
+  li{width:200px;list-style:none}.media{position:relative;display:block;height:260px}h3,.price{margin:0;display:block;height:20px;overflow:hidden}`;
+
+export const listing = (items: string, more = "", doctype = "<!doctype html>"): string =>
+  `${doctype}<html lang="en"><title>Shirts</title><style>${STYLE}</style><h1>Shirts</h1><ul id="list">${items}</ul>${more}`;
+
+/** Waits until so many badges have come and every one says its verdict. */
+export const badgesCome = (hidden: HiddenParts, count: number) =>
+  until(`${count} badges`, async () => {
+    const badges = await badgesOf(hidden);
+    const ready = badges.filter(({ attributes }) => attributes["data-state"] !== "reading");
+    return ready.length === count && badges.length === count && badges;
+  });
+
+/** The products that badges are for. */
+export const titlesOf = (badges: readonly HiddenNode[]): string[] =>
+  badges.map(({ attributes }) => attributes["aria-label"]?.split(". ").at(-1) ?? "");
