@@ -7,6 +7,7 @@ import { isBlend } from "./is-blend.ts";
 import { fitOf, rankShades, type Scene } from "./rank-shades.ts";
 import type { Raster } from "./raster.ts";
 import { readRegions, shareOwn } from "./shade-regions.ts";
+import { skinLikeness } from "./skin-likeness.ts";
 
 /** Smallest share of the cloth that becomes a swatch. */
 const SMALLEST_SHARE = 0.05;
@@ -21,6 +22,8 @@ const CORE = 0.1;
  * its pixels counts by what is missing.
  */
 const DENSE = 0.5;
+/** 0–1. Likeness from which a further colour may be somebody's skin. */
+const SKIN = 0.5;
 /** A palette has at most so many swatches. */
 const MOST_SWATCHES = 6;
 
@@ -61,7 +64,7 @@ export function chooseSwatches(
   const ownShare = shareOwn(sketch, cloth, lead.index, !figure || (slot !== null && ALONE.includes(slot)));
   const further = shades
     .filter((shade) => shade !== lead && shade.sure > OWN * shade.mass)
-    .map((shade) => ({ ...shade, mass: shade.mass * ownShare(shade.index) }))
+    .map((shade) => ({ ...shade, mass: shade.mass * ownShare(shade.index, figure && isLikeSkin(shade)) }))
     .filter(({ mass }) => mass > SMALLEST_SHARE * total)
     .sort((p, q) => q.mass - p.mass);
   const ground = meanGround(sketch);
@@ -87,5 +90,7 @@ function readLead({ l, a, b, mean, peak, mass }: Shade): Chosen {
   const thin = Math.max(0, 1 - peak / mass / DENSE);
   return { l: l + thin * (mean.l - l), a: a + thin * (mean.a - a), b: b + thin * (mean.b - b), mass };
 }
+
+const isLikeSkin = ({ l, a, b }: Shade): boolean => skinLikeness(l / 100, a / 100, b / 100) > SKIN;
 
 const rankOf = (ranks: readonly number[], { index }: Shade): number => ranks[index] ?? 0;

@@ -8,6 +8,11 @@ import { isAmong, spanOf } from "./span.ts";
 export const CONTACT = 2;
 /** 0–1. Of a further colour's part so much must lie among the first one's pixels: else it is skin or another garment. */
 const AMONG = 0.7;
+/**
+ * 0–1. A part that is like skin belongs to a worn piece only where less of its outline than this borders on no cloth: an arm or
+ * a neck does, the light flower of a print lies among its other colours. 0.25–0.45 measured alike.
+ */
+const BARE = 0.35;
 
 /** Where one shade lies in the sketch. */
 export interface Region {
@@ -63,10 +68,13 @@ const isLead = new Uint8Array(SKETCH_PIXELS);
 /** Of each part, at the pixel that stands for it: weight among the lead's pixels, and pixels at the border. */
 const inside = sketchPlane();
 const edge = sketchPlane();
+/** Of each part: sides of its pixels along its outline, and those of them where no cloth lies. */
+const outline = sketchPlane();
+const open = sketchPlane();
 
 /**
  * How much of each shade belongs to the piece, 0–1: its parts that lie among the lead's pixels, both across and down,
- * and, where the piece is alone in the picture, those that do not leave it.
+ * and, where the piece is alone in the picture, those that do not leave it. A colour like skin is asked for its outline too.
  */
 export function shareOwn(
   { width, height, count }: Raster,
@@ -74,8 +82,7 @@ export function shareOwn(
   lead: number,
   alone: boolean,
 ) {
-  inside.fill(0);
-  edge.fill(0);
+  for (const plane of [inside, edge, outline, open]) plane.fill(0);
   for (let s = 0; s < count; s++) isLead[s] = intAt(partOf, s) >= 0 && intAt(shadeOf, s) === lead ? 1 : 0;
   const span = spanOf({ width, height }, isLead);
   for (let y = 0, s = 0; y < height; y++) {
@@ -84,17 +91,30 @@ export function shareOwn(
       if (part < 0) continue;
       if (isAmong(span, x, y)) inside[part] = at(inside, part) + at(cloth, s);
       if (x === 0 || y === 0 || x === width - 1 || y === height - 1) edge[part] = at(edge, part) + 1;
+      follow(part, x > 0 ? s - 1 : -1);
+      follow(part, x < width - 1 ? s + 1 : -1);
+      follow(part, y > 0 ? s - width : -1);
+      follow(part, y < height - 1 ? s + width : -1);
     }
   }
-  return (shade: number): number => {
+  return (shade: number, likeSkin: boolean): number => {
     let own = 0;
     let all = 0;
     for (let s = 0; s < count; s++) {
       if (intAt(partOf, s) !== s || intAt(shadeOf, s) !== shade) continue;
       const weight = at(partWeight, s);
       all += weight;
+      if (likeSkin && at(open, s) > BARE * at(outline, s)) continue;
       if ((alone && at(edge, s) <= CONTACT) || at(inside, s) > AMONG * weight) own += weight;
     }
     return all ? own / all : 0;
   };
+}
+
+/** Takes one side of a pixel into the outline of its part; `next`: the pixel beyond, −1 outside the picture. */
+function follow(part: number, next: number): void {
+  const beyond = next < 0 ? -1 : intAt(partOf, next);
+  if (beyond === part) return;
+  outline[part] = at(outline, part) + 1;
+  if (beyond < 0) open[part] = at(open, part) + 1;
 }
