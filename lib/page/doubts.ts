@@ -5,9 +5,9 @@ import { isPutAway } from "./furniture.ts";
 import { leadsNowhere } from "./leads-nowhere.ts";
 import { letters } from "./letters.ts";
 import { leadsToGroup, leadsToProduct, linkUrl } from "./link.ts";
-import { offersNoWare } from "./offers-no-ware.ts";
+import { isAmongNoWares, offersNoWare } from "./offers-no-ware.ts";
 import type { FoundProduct } from "./product.ts";
-import { BROKEN, SMALLEST_BARE } from "./survey.ts";
+import { BROKEN, SMALLEST_BARE, type Survey } from "./survey.ts";
 
 /** Told what was taken for a product and is none, and by the name of which doubt. */
 export type Doubted = (root: Element, doubt: string) => void;
@@ -19,6 +19,10 @@ export interface Suspect extends Pick<Cluster, "pictures" | "prices"> {
   readonly product: () => FoundProduct | null;
   /** True where the page has no other like it. */
   readonly alone: boolean;
+  /** True where others on the page lead somewhere. */
+  readonly othersLead: boolean;
+  /** What the page shows. */
+  readonly survey: Survey;
   readonly context: Context;
 }
 
@@ -50,9 +54,13 @@ const isPutAwayWithItsList: Doubt = ({ root, context }) => isPutAway(root, conte
 const asksForAGift: Doubt = ({ root }) =>
   GIFT.test(`${root.textContent.slice(0, MOST_TEXT)} ${root.querySelector("a[href]")?.getAttribute("href")}`);
 const hasNoNameOrPicture: Doubt = ({ product }) => !product();
-const isNoWare: Doubt = ({ product, context }) => {
+const isAmongServices: Doubt = ({ product, context }) => {
   const one = product();
-  return one !== null && offersNoWare(one, context);
+  return one !== null && isAmongNoWares(one, context);
+};
+const isNoWare: Doubt = ({ product }) => {
+  const one = product();
+  return one !== null && offersNoWare(one);
 };
 const leadsToAGroup: Doubt = ({ product }) => leadsToGroup(product()?.link ?? "");
 
@@ -78,6 +86,20 @@ const linksIn = (root: Element): number =>
     ),
   ).size;
 
+/** A list has at least so many members, of which so large a part has a price: that of wares, not of groups with a campaign. */
+const LEAST_MEMBERS = 4;
+const LEAST_PRICED = 0.25;
+
+const isOddOneOut: Doubt = ({ product, prices, root, survey }) => {
+  const { evidence, link } = product() ?? {};
+  if (prices.length === 0 || evidence?.length !== 1 || leadsToProduct(link ?? "")) return false;
+  const members = [...(root.parentElement?.children ?? [])].filter(
+    (other) => other.tagName === root.tagName && survey.picturesIn.has(other),
+  );
+  const priced = members.filter((other) => survey.pricesIn.has(other));
+  return members.length >= LEAST_MEMBERS && priced.length <= members.length * LEAST_PRICED;
+};
+
 /** What tabs and folded parts say of shipping stands under a picture that it does not belong to. */
 const hidesItsPrice: Doubt = ({ product, prices, root, context: { furniture } }) =>
   !product()?.link &&
@@ -85,9 +107,9 @@ const hidesItsPrice: Doubt = ({ product, prices, root, context: { furniture } })
   prices.every(({ element }) => furniture.isHidden(element)) &&
   !furniture.isHidden(root);
 
-const isOutOfReach: Doubt = ({ product, context }) => {
+const isOutOfReach: Doubt = ({ product, othersLead, context }) => {
   const one = product();
-  return one?.evidence.length === 1 && leadsNowhere(one, context);
+  return one?.evidence.length === 1 && leadsNowhere(one, othersLead, context);
 };
 
 /** A picture and an amount that nothing calls a product must at least look like one among others. */
@@ -111,8 +133,10 @@ export const DOUBTS: readonly Doubt[] = [
   asksForAGift,
   hasNoNameOrPicture,
   leadsToAGroup,
+  isAmongServices,
   isNoWare,
   namesAGroup,
+  isOddOneOut,
   hidesItsPrice,
   isBare,
   isOutOfReach,

@@ -7,8 +7,9 @@ import type { FoundProduct } from "./product.ts";
 /** Links and buttons looked at in one tile. */
 const MOST_PRESSED = 40;
 
-/** What can be pressed on. */
-const PRESSED = "a[href],button,input,select,form,[role=button],[role=link],[onclick]";
+/** What can be pressed on; a link to another part of the same page leads nowhere. */
+const PRESSED =
+  "a[href]:not([href^='#']),a[href='#'],button,input,select,form,[role=button],[role=link],[onclick]";
 
 /** What a link or a button says that leads to a ware, in the ten languages of slot words. */
 const DETAILS =
@@ -41,29 +42,46 @@ const BASKETS = [
   "varukorg",
   "kundvagn",
   "koszyk",
+  "kassa",
+  "kasse",
+  "kurv",
+  "sepet",
 ]
   .map((name) => `a[href*="/${name}" i]`)
   .join();
 
-/** Whether a page has a basket, found out once. */
-const baskets = new WeakMap<Context, boolean>();
+/** Links to the shop of a site that has other pages too. */
+const SHOPS = ["shop", "store", "boutique", "tienda", "negozio", "loja", "winkel", "butik", "sklep"]
+  .map((name) => `a[href$="/${name}" i],a[href$="/${name}/" i]`)
+  .join();
 
-function hasBasket(context: Context): boolean {
-  const known = baskets.get(context) ?? context.doc.querySelector(BASKETS) !== null;
-  baskets.set(context, known);
+/** Whether what a page sells is bought by pressing: it has a basket, or a shop elsewhere; found out once. */
+const sellsByPress = new WeakMap<Context, boolean>();
+
+function isSoldByPress(context: Context): boolean {
+  const { doc } = context;
+  const elsewhere = (shop: Element) => "href" in shop && shop.href !== doc.URL;
+  const known =
+    sellsByPress.get(context) ??
+    (doc.querySelector(BASKETS) !== null || [...doc.querySelectorAll(SHOPS)].some(elsewhere));
+  sellsByPress.set(context, known);
   return known;
 }
 
 /**
  * Whether nothing leads to what a tile shows: neither its picture nor its name can be pressed on, and no link or button
  * in it offers to buy it or to see more. So look prices of services, prizes and the steps of a scheme. Where nothing can
- * be pressed on at all it may be a shop without a basket, which sells by telephone.
+ * be pressed on at all it may be a shop without a basket, which sells by telephone, unless other tiles do lead somewhere.
  */
-export function leadsNowhere({ root, image, link, title }: FoundProduct, context: Context): boolean {
+export function leadsNowhere(
+  { root, image, link, title }: FoundProduct,
+  othersLead: boolean,
+  context: Context,
+): boolean {
   if (leadsToProduct(link ?? "") || looksPressed(image) || looksPressed(root)) return false;
   if (buttonsIn(root).some(buys)) return false;
   const all = [...root.querySelectorAll(PRESSED)].slice(0, MOST_PRESSED);
-  if (all.length === 0) return hasBasket(context);
+  if (all.length === 0) return othersLead || isSoldByPress(context);
   if (context.language && !SPOKEN.test(context.language)) return false;
   const name = nameKey(title);
   return !all.some((pressed) => {

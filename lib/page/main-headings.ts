@@ -1,16 +1,31 @@
+import { nearest } from "./ancestors.ts";
+import { buttonsIn, buys } from "./buttons.ts";
+import { WHOLE } from "./clusters.ts";
 import type { Context } from "./context.ts";
+import { letters } from "./letters.ts";
 import { nameKey } from "./plain-text.ts";
+import type { Survey } from "./survey.ts";
 
 /** Headings looked at. */
 const MOST_HEADINGS = 12;
 /** Texts looked at for the one that the page's head names, and those between two yields. */
 const MOST_TEXTS = 3000;
 const STRIDE = 50;
+/** Texts looked at around a button. */
+const MOST_NEAR = 120;
 
-/** Whether a heading names the shop: it says nothing, or leads to the shop's first page. */
+/** Whether a link stands in a heading, or behind it in a strip without a choice to make, as in the head of a page. */
+const belongsTo = (link: Element, heading: Element): boolean =>
+  heading.contains(link) ||
+  ((heading.compareDocumentPosition(link) & 4) > 0 &&
+    !heading.parentElement?.querySelector("button,select,form,img"));
+
+/** Whether a heading names the shop: it says nothing, or has the link to the shop's first page. */
 const namesTheShop = (heading: Element): boolean =>
   !/[\p{L}\p{N}]/u.test(heading.textContent) ||
-  [...heading.querySelectorAll("a")].some(({ pathname, origin }) => pathname === "/" && origin !== "null");
+  [...(heading.parentElement ?? heading).querySelectorAll("a")].some(
+    (link) => link.pathname === "/" && link.origin !== "null" && belongsTo(link, heading),
+  );
 
 /** The text on the page that says what its head calls it, where no heading does. */
 function* namedByHead(doc: Document): Generator<undefined, Element | null, undefined> {
@@ -25,14 +40,31 @@ function* namedByHead(doc: Document): Generator<undefined, Element | null, undef
   return null;
 }
 
+/** The largest text that stands with a picture and a price around a button that buys: the name, where nothing is a heading. */
+function largestBy(button: Element, survey: Survey): Element | null {
+  const block = nearest(button, (up) => survey.picturesIn.has(up) && survey.pricesIn.has(up));
+  if (!block || WHOLE.test(block.tagName)) return null;
+  const priced = new Set(survey.prices.map(({ element }) => element));
+  const walker = block.ownerDocument.createTreeWalker(block, 4);
+  let best: { element: Element | null; size: number } = { element: null, size: 0 };
+  for (let seen = 0; seen < MOST_NEAR && walker.nextNode(); seen++) {
+    const { nodeValue, parentElement } = walker.currentNode;
+    if (!parentElement || letters(nodeValue ?? "") < 3 || priced.has(parentElement)) continue;
+    const { fontSize = "" } = block.ownerDocument.defaultView?.getComputedStyle(parentElement) ?? {};
+    const size = Number.parseFloat(fontSize);
+    if (size > best.size) best = { element: parentElement, size };
+  }
+  return best.element;
+}
+
 /**
  * Headings that may name the product a page is about: those of the first rank, apart from the shop's name; else what the
- * page's head names; else all others.
+ * page's head names; else all others; else the largest text beside the one button that buys.
  */
-export function* mainHeadings({
-  doc,
-  furniture,
-}: Context): Generator<undefined, readonly Element[], undefined> {
+export function* mainHeadings(
+  survey: Survey,
+  { doc, furniture }: Context,
+): Generator<undefined, readonly Element[], undefined> {
   const shown = (selector: string) =>
     [...doc.querySelectorAll(selector)]
       .slice(0, MOST_HEADINGS)
@@ -41,5 +73,9 @@ export function* mainHeadings({
   if (first.length > 0) return first;
   yield;
   const named = yield* namedByHead(doc);
-  return named ? [named] : shown("h2,h3,[itemprop=name]");
+  const others = named ? [named] : shown("h2,h3,[itemprop=name]");
+  if (others.length > 0) return others;
+  const [button, ...more] = buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one));
+  const large = button && more.length === 0 ? largestBy(button, survey) : null;
+  return large ? [large] : [];
 }

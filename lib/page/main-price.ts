@@ -17,6 +17,19 @@ const isStruck = (element: Element): boolean =>
   element.ownerDocument.defaultView?.getComputedStyle(element).textDecorationLine.includes("line-through") ===
     true;
 
+/** Of the prices written as large as the largest, or nearly, in parts of it: others are costs, taxes, points. */
+const LARGE = 0.9;
+
+function largest(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
+  const sizeOf = ({ element }: PriceLeaf): number =>
+    Number.parseFloat(element.ownerDocument.defaultView?.getComputedStyle(element).fontSize ?? "") || 0;
+  const sizes = new Map(prices.map((price) => [price, sizeOf(price)]));
+  const most = Math.max(...sizes.values());
+  return prices.filter((price) => (sizes.get(price) ?? 0) >= LARGE * most);
+}
+
+const isPlain = ({ amounts }: PriceLeaf): boolean => amounts.some(({ aside }) => !aside);
+
 /**
  * The prices that stand nearest to a heading: those that can be seen and are not crossed out; where none is such, one
  * on a button that buys.
@@ -37,7 +50,8 @@ export function pricesBy(
       .filter(({ element }) => !isApart(element) && !inTile(element));
     if (own.length === 0) continue;
     const shown = own.filter(({ element }) => !isHidden(element) && !isStruck(element));
-    if (shown.some(({ amounts }) => amounts.some(({ aside }) => !aside))) return shown;
+    const plain = shown.filter(isPlain);
+    if (plain.length > 0) return largest(plain);
     const onButton = buttons.flatMap((button) => priceOn(button, context));
     return onButton.length > 0 ? onButton.slice(0, 1) : shown.length > 0 ? shown : own;
   }

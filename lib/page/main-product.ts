@@ -61,7 +61,7 @@ export function* mainProduct(
   context: Context,
 ): Generator<undefined, MainDraft | null, undefined> {
   const { doc } = context;
-  const headings = yield* mainHeadings(context);
+  const headings = yield* mainHeadings(survey, context);
   yield;
   const buttons = headings.length > 0 ? buttonsIn(doc) : [];
   const unlisted = context.described.filter((one) => !one.listed);

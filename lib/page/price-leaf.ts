@@ -1,6 +1,7 @@
 import type { MoneyHint } from "./currency.ts";
 import { letters } from "./letters.ts";
 import { type Amount, readTag } from "./price.ts";
+import { DIGITS } from "./scan-money.ts";
 
 /** A short piece of text on the page that shows a price. */
 export interface PriceLeaf {
@@ -19,6 +20,8 @@ const LONGEST_TAG = 90;
 /** How many elements up a price that is cut into several ("$", "49", "99") is put together again. */
 const STEPS_UP = 3;
 
+const FIGURE = new RegExp(`[${DIGITS}]`);
+const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
 const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
 
 /**
@@ -48,13 +51,13 @@ const sameWhole = (a: readonly Pick<Amount, "amount">[], b: readonly Amount[]): 
 /** The price tag that a text node belongs to, or null where it is none. */
 export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
   const written = node.nodeValue ?? "";
-  if (!/[\d٠-٩۰-۹]/.test(written)) return null;
+  if (!FIGURE.test(written)) return null;
   const text = written.trim();
   const element = node.parentElement;
   if (!element || text.length > LONGEST_TAG) return null;
   const alone = readTag(letters(text) > MOST_LETTERS ? "" : text, hint);
   const own = alone.amounts;
-  if (own.length === 0 && !/^[\d٠-٩۰-۹\s.,'’٬٫*–-]+$/.test(text)) return null;
+  if (own.length === 0 && !FIGURES.test(text)) return null;
   if (element.closest("script,style,noscript,template,option,button,label,textarea")) return null;
   if (own.length > 0) {
     const parent = element.parentElement;

@@ -25,6 +25,8 @@ export function* readTiles(
     .filter(({ holdsMore, root }) => !holdsMore && !(main && root.contains(main.heading)))
     .slice(0, MOST_PRODUCTS);
   const roots = new Set(tiles.map(({ root }) => root));
+  const leads = ({ root }: Cluster) => (root.closest("a[href]") ?? root.querySelector("a[href]")) !== null;
+  const leading = tiles.filter(leads).length;
   function* consider(
     root: Element,
     { pictures, prices }: Pick<Cluster, "pictures" | "prices">,
@@ -34,7 +36,9 @@ export function* readTiles(
       product ??= foundProduct({ root, role: "tile", pictures, prices }, context);
       return product;
     };
-    const suspect = { root, pictures, prices, alone: tiles.length < 2, context, product: make };
+    const alone = tiles.length < 2;
+    const othersLead = leading > tiles.length / 2;
+    const suspect = { root, pictures, prices, alone, othersLead, survey, context, product: make };
     for (const doubt of DOUBTS) {
       // The browser compiles what a doubt looks for when it is first asked.
       yield;

@@ -10,13 +10,17 @@ const MOST_BEHIND = 24;
 /** What stands where an amount was. */
 export const SOME = "¤";
 
-/** Other scripts' digits, wide forms and spaces of any width in the plain ones; Arabic digits end in their value. */
+/** Digits of the scripts that prices are written in, for a class of characters: plain, Arabic, Persian, Devanagari, Bengali. */
+export const DIGITS = "\\d٠-٩۰-۹०-९০-৯";
+
+/** Other scripts' digits, wide forms and spaces of any width in the plain ones; Arabic digits end in their value, Indian ones in six more. */
 const plainDigits = (text: string): string =>
   /^[ -~€£]*$/.test(text)
     ? text
     : text
         .normalize("NFKC")
         .replace(/[٠-٩۰-۹]/g, (digit) => String(digit.charCodeAt(0) & 15))
+        .replace(/[०-९০-৯]/g, (digit) => String((digit.charCodeAt(0) - 6) & 15))
         .replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "");
 
 interface Scan {

@@ -1,4 +1,5 @@
 import { addTo, nameOf, parentOf } from "./ancestors.ts";
+import { WHOLE } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { leadsToGroup, leadsToProduct, linkIn, linkUrl } from "./link.ts";
 import type { FoundProduct } from "./product.ts";
@@ -35,7 +36,7 @@ function placesOf(element: Element): readonly (readonly [list: Element, kind: st
   let kind = "";
   for (let inner: Element | null = element; inner && places.length < MOST_WRAPS; ) {
     const around = parentOf(inner);
-    if (!around) break;
+    if (!around || WHOLE.test(around.tagName)) break;
     kind = `${kindOf(inner)}>${kind}`;
     places.push([around, kind]);
     inner = around;
@@ -65,7 +66,8 @@ function rootAround(
   let named = false;
   let up = parentOf(picture);
   for (let level = 0; up && level < LEVELS; up = parentOf(up), level++) {
-    const name = `${nameOf(up)} ${up.localName}`;
+    // A custom element's name tells as a class does.
+    const name = up.localName.includes("-") ? `${nameOf(up)} ${up.localName}` : nameOf(up);
     const crowded = survey.pricesIn.has(up) || (survey.picturesIn.get(up) ?? 0) > MOST_PICTURES;
     if (crowded || GROUP_NAME.test(name)) return null;
     named ||= TILE_NAME.test(name);

@@ -60,6 +60,9 @@ const TAGS: readonly (readonly [tag: string, amount: number, currency: string | 
   ["7–8 £14.00", 14, "GBP"],
   ["5–6\nEuro 14,00", 14, "EUR"],
   ["27,300\n원 39,000원", 27300, "KRW"],
+  ["৳ ৩,২০০", 3200, "BDT"],
+  ["₹ १,४९९", 1499, "INR"],
+  ["1 890 Kč 1 562 Kč bez DPH", 1890, "CZK"],
   ["R$ 269,91 no Pix", 269.91, "BRL"],
 ];
 
@@ -96,6 +99,12 @@ describe("a tag that denies its price", () => {
     "£1 for every order",
     "Best $64 I ever spent",
     "Spara upp till 800 kr",
+    "50 TL Kupon",
+    "Mais de 50 €",
+    "Más de 50 €",
+    "Jusqu’à 50 €",
+    "25 000 Ft felett ingyenes",
+    "«Dix manteaux entre 200 et 400 €»",
     "0 € – 130 €",
     "Sign up +2,000원",
     "쿠폰 3,000원",

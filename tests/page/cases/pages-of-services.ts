@@ -92,6 +92,31 @@ export const PAGES_OF_SERVICES: readonly PageCase[] = [
     ].map(bare),
     { lang: "sv" },
   ),
+  page(
+    "prizes whose link leads down the page",
+    "Win with us",
+    [
+      ["first", "A year of clothes", "€500", `<a href="#enter">Take part</a>`] as const,
+      ["second", "A pair of shoes", "€100", `<a href="#enter">Take part</a>`] as const,
+    ].map(bare),
+  ),
+  {
+    ...page(
+      "dishes, by what the page's data says it is",
+      "The loom room",
+      [
+        ["soup", "Soup of the day", "£7.50", "until it runs out"] as const,
+        ["scone", "Cheese scone", "£3.80", "with butter"] as const,
+      ].map(linked("/visit")),
+    ),
+    head: `<script type="application/ld+json">{"@type":"CafeOrCoffeeShop","name":"The loom room"}</script>${STYLE}`,
+  },
+  page("groups of wares, one with a price for all of it", "Welcome", [
+    ...["tops", "skirts", "shoes", "bags"].map(
+      (slug) => `<a href="/c/${slug}"><img src="/i/${slug}.jpg"><p>All ${slug}</p></a>`,
+    ),
+    `<a href="/c/all"><img src="/i/all.jpg"><p>Everything €10</p></a>`,
+  ]),
   {
     name: "workshops beside wares: the wares alone",
     head: STYLE,

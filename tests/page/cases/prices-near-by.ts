@@ -55,6 +55,16 @@ export const PRICES_NEAR_BY: readonly PageCase[] = [
     "Villatakki | 189 | EUR | one.jpg",
     { url: "http://shop.localhost/tuote/villatakki", lang: "fi" },
   ),
+  main(
+    "the price written largest, beside it the price without tax and the cost of shipping",
+    `<h1>Ridge sweater</h1><p style="font-size:28px">€189</p><p>€156 net of tax</p><p>By bicycle €9</p><button>Add to bag</button>`,
+    "Ridge sweater | 189 | EUR | one.jpg",
+  ),
+  main(
+    "no heading but the shop's motto: the name in large letters, a link that buys",
+    `<p style="font-size:40px">Aare coat</p><p>€1'290.00</p><p>Double cloth, hemmed by hand, in six weeks.</p><a href="/bag?add=aare">Add to bag</a></div></div><div><h1>Coats for many winters</h1><p><a href="/">Start</a> · <a href="/coats">Coats</a></p>`,
+    "Aare coat | 1290 | EUR | one.jpg",
+  ),
   {
     name: "prices of shipping in a folded tab under a picture",
     head: STYLE,

@@ -1,0 +1,34 @@
+/*
+ * Words of what is no ware. All look at lower case, without the flags `i` and `u`: with them a browser takes
+ * milliseconds to compile each.
+ */
+const WORD = "a-zà-ž";
+
+/** What is asked of a visitor who is to come, work, give or sign up, in the ten languages of slot words. */
+export const CALL =
+  /^[^a-zà-ž]*(apply|(re)?book\b|reserve|enrol|register|rsvp|join|sign up|donate|redeem|(start|try) .*(trial|free)|(get|buy|acquista|acheter|comprar|köp|kup) .{0,5}(tickets|bigliett|billet|entradas|biljett|bilet)|tickets? (kaufen|sichern|kopen)|(zum |les |i )?(tickets?|billets?|bilety?|biljetter|biglietti|bilhetes|ingressos|entradas|kaarten)\b|check avail|bewerben|jetzt (buchen|bewerben|anmelden|spenden)|buchen|reserv|anmelden|spenden|einlösen|platz sichern|postuler|réserver|s.inscrire|je (donne|réserve|m.inscris)|faire un don|inscr[ií]|solicitar|donar|prenota|iscriviti|candidati|dona\b|candidatar|agendar|boek\b|boek nu|solliciteer|schrijf je|doneer|boka\b|ansök|anmäl|rezerwuj|zarezerwuj|zapisz się|aplikuj|matricúla|matricula|wesprzyj|予約|応募|申し?込|チケット|寄付)/;
+
+/** Parts of an address under which no wares lie. */
+export const PATH =
+  /\/(whats-on|tickets?|jobs?|careers?|vacanc\w+|karriere|stellen\w*|emplois?|courses?|kurse?|cours|cursos?|workshops?|ateliers?|classes|rooms?|zimmer|chambres|habitaciones|camere|kamers|stays?|hotels?|property|properties|immobilien|book(ing)?s?|apply|donat\w+|spenden?|give|appeals?|projects?|repairs?|services?|team|stylists?|press[ae]?|prensa|cafes?|restaurants?|bistro|gewinnspiel\w*|(jeu-)?concours|contests?|giveaways?|raffles?|loyalty|rewards?|membership|recip\w+|rezepte|recettes|recetas|ricette|menus?|speisekarte|shipping|delivery|versand|livraison|envios?|spedizioni|orders?|signup|pricing|plans?)(\/|\.\w+$|$)/;
+
+/** Headings of pages that show pictures and amounts and sell nothing; nothing or a binding word follows. */
+export const HEADING =
+  /^((our|the|your|la|le|il|el|unsere?|nos|nuestr[ao]s|nossos?|onze|våra|nasze) )?(menu|lunch|dinner|brunch|drinks|speisekarte|getränke|carte|carta|meny|meniu|メニュー|careers?|jobs|karriere|stellen[a-zà-ž]*|rooms?|zimmer|chambres|courses?|kurse|cours|cursos|corsi|cursussen|kurser|kursy|events?|veranstaltungen|événements|eventos|eventi|evenementen|evenemang|wydarzenia|what.s on|delivery|shipping|versand[a-zà-ž]*|livraison|envíos?|spedizion[ei]|entregas?|verzending|frakt|dostawa|配送|rewards?|press|presse|prensa|stampa|imprensa|pers|prasa|team|équipe|equipo|squadra|equipe|zespół|stylists?|pricing|plans|tarife?s?|repairs?|reparatur[a-zà-ž]*|services?|orders?|stays?|tickets?|donat[a-zà-ž]+|採用[a-zà-ž]*|送料)([^a-zà-ž]*$|,? (&|and|und|et|y|e|en|och|i|at|with|from|for|bei|chez|in) )/;
+
+/** An amount with its sign or code, as far as the words behind it. */
+const AMOUNT = `\\d[^${WORD}\\d]{0,3}(kr|zł|kč|ft|tl|lei|euro?|usd|chf|sek|nok|dkk)?[^${WORD}\\d]{0,8}(\\/|per|an?|pro|par|por|al|all.?|alla|à la|za|i) ?`;
+
+/** What a time, a place or work costs is said by the night, the hour, the head or the year. */
+export const RATE = new RegExp(
+  `${AMOUNT}(night|hour|hr|person|guest|head|year|annum|nacht|stunde|jahr|nuit|heure|personne|an|noche|hora|persona|año|notte|ora|anno|noite|pessoa|ano|persoon|uur|jaar|natt|tim|timme|år|noc|osobę|godzinę|rok)(?![${WORD}]{2})|\\bp\\.a\\.|\\b(per|pro|par) (night|nacht|nuit|annum)\\b|[円¥\\d] ?/ ?(泊|名|人|時間)|時給|月給|年収`,
+);
+
+/** Facts of stays, work, events, collections and cars. */
+export const FACT =
+  /\b(bedrooms?|sleeps \d|\d+ (guests|backers|supporters)|raised (of|so far)|pledged|full[- ]time|part[- ]time|vollzeit|teilzeit|temps (plein|partiel)|jornada completa|tempo (pieno|integral)|voltijd|deeltijd|heltid|deltid|pełny etat)\b|\b\d{1,2}([:.]\d\d)? ?([ap]\.?m\b|uhr\b)|\d[.,\d ]{3,} km\b|\d ?(m²|m2\b|sq ?ft)|(\b([01]?\d|2[0-3]):[0-5]\d\b(?!:)[^:]*){2}|正社員|アルバイト/;
+
+/** What is paid by the month; clothes are too, where their picture leads to them. */
+export const MONTHLY = new RegExp(
+  `${AMOUNT}(mo|month|monat|mois|mes|mese|mês|maand|mån|månad|miesiąc|mies)(?![${WORD}]{2})|月額`,
+);
