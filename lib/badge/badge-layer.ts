@@ -62,7 +62,10 @@ export function badgeLayer(signal: AbortSignal): BadgeLayer {
       if (isCovered !== null) unseen.delete(badge);
       return isCovered;
     });
+    const before = covered.map(({ perch }) => perch.look());
     for (const badge of covered) badge.rise();
+    const misfits = covered.filter(({ perch }, index) => perch.look() !== before[index]);
+    for (const { perch } of misfits) perch.sink();
     placeAll(covered);
   };
 

@@ -31,7 +31,7 @@ export interface Badge {
   loose(): boolean;
   /** Hangs it where it belongs. */
   hang(): void;
-  readonly perch: Pick<Perch, "adrift" | "look" | "retreat" | "hang">;
+  readonly perch: Pick<Perch, "adrift" | "look" | "retreat" | "hang" | "sink">;
   /** Whether the product itself lies over it; null while nobody can tell. */
   covered(): boolean | null;
   /** Puts it over what covers it. */
@@ -88,7 +88,7 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
     },
     measure() {
       const hanger = perch.hanger();
-      const place = placeOf(picture, hanger);
+      const place = placeOf(picture, hanger, perch.adrift());
       const height = picture.offsetHeight;
       const free = freePlace({ width: place.width, height }, taken, ROOM_FOR_WORDS);
       const left = place.left + free.left;

@@ -7,6 +7,9 @@ import { placeBeside } from "./place-beside.ts";
 import { plainSight } from "./plain-sight.ts";
 import { UNSEARCHABLE_CSS } from "./unsearchable.ts";
 
+/** A badge that goes so far takes its card with it, in CSS pixels. */
+const MOVED = 1;
+
 /** The one card of a page. */
 export interface Card {
   /** Opens it beside a badge's button with a word of patience, closing whatever it showed; closes it where it was open there. */
@@ -31,25 +34,28 @@ export function makeCard(signal: AbortSignal): Card {
   let body: HTMLElement | null = null;
   const sight = plainSight(panel);
 
-  /** Puts it beside its badge; true where that is another place. */
+  /** Where the badge was when the card was last put beside it. */
+  let seen = new DOMRect();
+
   const place = () => {
-    if (!shownFor) return false;
+    if (!shownFor) return;
     const { clientWidth: width, clientHeight: height } = document.documentElement;
-    const spot = placeBeside(shownFor.getBoundingClientRect(), panel.getBoundingClientRect(), {
+    seen = shownFor.getBoundingClientRect();
+    const spot = placeBeside(seen, panel.getBoundingClientRect(), {
       width,
       height: Math.min(height, innerHeight),
     });
-    const [left, top] = [`${spot.left}px`, `${spot.top}px`];
-    const moved = panel.style.left !== left || panel.style.top !== top;
-    Object.assign(panel.style, { left, top });
-    return moved;
+    panel.style.left = `${spot.left}px`;
+    panel.style.top = `${spot.top}px`;
   };
   let waiting = 0;
   const follow = () => {
     if (!shownFor) return;
     cancelAnimationFrame(waiting);
     waiting = requestAnimationFrame(() => {
-      if (place()) sight.moved();
+      const { x, y } = seen;
+      place();
+      if (Math.hypot(seen.x - x, seen.y - y) >= MOVED) sight.moved();
     });
   };
   const say = (words: string) => {
@@ -78,7 +84,7 @@ export function makeCard(signal: AbortSignal): Card {
   host.addEventListener("toggle", () => {
     if (!host.matches(":popover-open")) closed();
   });
-  new ResizeObserver(() => void place()).observe(panel);
+  new ResizeObserver(place).observe(panel);
   addEventListener("scroll", follow, { passive: true, capture: true, signal });
   addEventListener("resize", follow, { passive: true, signal });
   signal.addEventListener("abort", closed);

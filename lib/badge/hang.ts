@@ -7,7 +7,7 @@ export interface Place {
 
 /**
  * The elements inside a product that move, clip and hide with its picture and that a host can hang on without the
- * page's layout noticing, the nearest first; none where the product has no positioned element.
+ * page's layout noticing, the nearest first; last the dialog around it, since what is outside of an open one is not seen.
  */
 export function hangersOf(picture: HTMLElement, root: Element): HTMLElement[] {
   const hangers: HTMLElement[] = [];
@@ -19,14 +19,25 @@ export function hangersOf(picture: HTMLElement, root: Element): HTMLElement[] {
     if (!button && getComputedStyle(hanger).position !== "static") hangers.push(hanger);
     hanger = (button ?? hanger).offsetParent;
   }
+  const dialog = root.parentElement?.closest<HTMLElement>("dialog,[popover]");
+  if (dialog && getComputedStyle(dialog).position !== "static") hangers.push(dialog);
   return hangers;
 }
 
-/** Where the picture is in its hanger, by layout alone, so that hover effects do not count; null: on the whole page. */
-export function placeOf(picture: HTMLElement, hanger: HTMLElement | null): Place {
-  if (!hanger) {
+/**
+ * Where the picture is in its hanger, by layout alone, so that hover effects do not count; in one that does not move with
+ * it (`adrift`), where it is seen. Null: on the whole page.
+ */
+export function placeOf(picture: HTMLElement, hanger: HTMLElement | null, adrift: boolean): Place {
+  if (!hanger || adrift) {
     const { left, bottom, width } = picture.getBoundingClientRect();
-    return { left: left + scrollX, bottom: bottom + scrollY, width };
+    if (!hanger) return { left: left + scrollX, bottom: bottom + scrollY, width };
+    const box = hanger.getBoundingClientRect();
+    return {
+      left: left - box.left - hanger.clientLeft + hanger.scrollLeft,
+      bottom: bottom - box.top - hanger.clientTop + hanger.scrollTop,
+      width,
+    };
   }
   let left = 0;
   let bottom = picture.offsetHeight;

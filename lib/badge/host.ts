@@ -34,9 +34,10 @@ display:block!important;direction:ltr!important;visibility:inherit!important;poi
 @media print{:host{display:none!important}}`;
 
 /**
- * An element like any other, so that a page cannot tell by a name whose it is. Of the tags that may bear a shadow root,
- * `span` alone may stand in a paragraph, should a page write its markup down and read it again. A copy the page makes of
- * it lacks the shadow root that dresses it, and stays out of sight by being `hidden`.
+ * An element like any other: a name of our own, even a random one, would tell the page who is here. Of the tags that may
+ * bear a shadow root, `span` alone may stand in a paragraph, should a page write its markup down and read it again, and
+ * no rule for `span` reaches it. Rules that count children are the same for every tag; `perch.ts` looks after those. A copy
+ * the page makes of it lacks the shadow root that dresses it, and stays out of sight by being `hidden`.
  */
 const HOST_TAG = "span";
 

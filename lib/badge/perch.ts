@@ -22,12 +22,15 @@ export interface Perch {
   buried(x: number, y: number): boolean;
   /** Hangs the host over what covers it, as far as that is the product's own. */
   rise(x: number, y: number): void;
+  /** Hangs it where it was before it rose. */
+  sink(): void;
 }
 
 /** Hangs `host` with the drawing `inner` on the product `root` and its `picture`. */
 export function makePerch(host: HTMLElement, inner: HTMLElement, picture: HTMLElement, root: Element): Perch {
   let hangers = hangersOf(picture, root);
   let at = 0;
+  let before = 0;
   const hanger = () => hangers[at] ?? null;
   const tree = () => {
     const top = root.getRootNode();
@@ -70,9 +73,14 @@ export function makePerch(host: HTMLElement, inner: HTMLElement, picture: HTMLEl
       const out = hangers.findIndex((one, index) => index >= at && one.contains(cover));
       const outer = hangers[out];
       if (!cover || cover === host || !outer) return;
+      before = at;
       at = out;
       outer.append(host);
       liftHost(inner, layerOf(cover, outer));
+    },
+    sink() {
+      at = before;
+      (hanger() ?? document.documentElement).append(host);
     },
   };
 }

@@ -1,41 +1,21 @@
 import type { Badge } from "../badge/badge.ts";
 import { badgeLayer } from "../badge/badge-layer.ts";
-import type { Candidate } from "../fit/verdict.ts";
-import type { AskWorker, VerdictBrief } from "../link/messages.ts";
+import type { AskWorker } from "../link/messages.ts";
 import { nearest } from "../page/ancestors.ts";
 import type { FoundProduct } from "../page/product.ts";
 import type { PictureSource } from "../pixels/picture-reader.ts";
-import type { Palette } from "../sample/palette.ts";
-import type { Slot } from "../words/slot.ts";
-import { atMost } from "./at-most.ts";
 import { badgeModelOf } from "./badge-model-of.ts";
-import { batched } from "./batched.ts";
 import type { OpenCard } from "./card-subject.ts";
+import { comparing, type ReadPalette } from "./comparing.ts";
 import { latelyShown } from "./lately.ts";
-import { memoryOf, saidPalette } from "./memory.ts";
+import { saidPalette } from "./memory.ts";
+import { nearScreen } from "./near-screen.ts";
 import { settled } from "./settled.ts";
 import { candidateOf, isLinked, pictureOf, sourceOf, type Tracked } from "./tracked.ts";
 import { watchPictures } from "./watch-pictures.ts";
-import { mayGain, witnessesOf } from "./witnesses.ts";
-
-/** Pictures read at the same time: more would only slow the page's own loading. */
-const PICTURES_AT_ONCE = 4;
-
-/** How near the screen a picture comes before it is read, in CSS pixels. */
-const NEAR = "300px";
-
-/** How long comparisons are gathered, in milliseconds; shorter than anyone can see. */
-const GATHER = 20;
 
 /** The picture of a product that is not known yet. */
 const NO_SOURCE: PictureSource = { url: "", image: null };
-
-/** Reads the colours of a product worn in `slot` from one of its pictures. */
-export type ReadPalette = (
-  product: FoundProduct,
-  slot: Slot | null,
-  source: PictureSource,
-) => Promise<Palette>;
 
 export interface FollowDeps {
   readonly ask: AskWorker;
@@ -70,9 +50,6 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
   const byPicture = new Map<Element, Tracked>();
   const lately = latelyShown();
   const badges = badgeLayer(signal);
-  const oneOfFew = atMost(PICTURES_AT_ONCE);
-  const { recall, remember } = memoryOf(ask);
-  const judge = batched<Candidate, VerdictBrief>((candidates) => ask("judge", { candidates }), GATHER);
   let busy = 0;
 
   const isCurrent = (tracked: Tracked, source: PictureSource) =>
@@ -88,32 +65,15 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
     show(tracked);
   };
 
-  const compare = async (tracked: Tracked) => {
-    const { source, brief: before } = tracked;
-    const brief = await judge(candidateOf(tracked)).catch((error) => silentBrief(tracked, error));
-    if (!isCurrent(tracked, source)) return;
-    tracked.brief = brief;
-    if (!before) compared();
-    show(tracked);
-  };
-
-  const read = async (tracked: Tracked) => {
-    const { product, source } = tracked;
-    const known = await recall(product, source.url);
-    // An unsure answer, kept from where no other picture was, is no longer the best there is.
-    const kept =
-      known.palette && mayGain(known.palette) && witnessesOf(product).length ? null : known.palette;
-    const palette =
-      kept ??
-      (await oneOfFew(async () =>
-        isCurrent(tracked, source) ? readPalette(product, known.slot, source) : null,
-      ));
-    if (!palette || !isCurrent(tracked, source)) return;
-    tracked.slot = known.slot;
-    if (!kept) remember(source.url, palette);
-    tracked.palette = palette;
-    await compare(tracked);
-  };
+  const { read, compare } = comparing({
+    ask,
+    readPalette,
+    isCurrent,
+    compared(tracked, first) {
+      if (first) compared();
+      show(tracked);
+    },
+  });
 
   const follow = async (tracked: Tracked) => {
     const { product, source } = tracked;
@@ -154,25 +114,15 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
     return badge;
   };
 
-  const near = new IntersectionObserver(
-    (entries) => {
-      for (const { target, isIntersecting } of entries) {
-        const tracked = byPicture.get(target);
-        if (!isIntersecting || !tracked) continue;
-        near.unobserve(target);
-        void follow(tracked);
-      }
-    },
-    { rootMargin: NEAR },
-  );
-  signal.addEventListener("abort", () => near.disconnect());
+  const near = nearScreen((picture) => {
+    const tracked = byPicture.get(picture);
+    if (tracked) void follow(tracked);
+  }, signal);
 
   const look = (tracked: Tracked, picture: Element) => {
     byPicture.set(picture, tracked);
     watchPicture(picture);
-    // Observing anew makes the observer tell where it is now.
-    near.unobserve(picture);
-    near.observe(picture);
+    near.await(picture);
   };
 
   /** Knows nothing of it any more: a badge must not say of one product what is true of another. */
@@ -186,7 +136,7 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
     const picture = pictureOf(tracked.product);
     byRoot.delete(tracked.product.root);
     if (picture) {
-      near.unobserve(picture);
+      near.forget(picture);
       byPicture.delete(picture);
     }
     tracked.badge?.remove();
@@ -280,10 +230,4 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
 
 function shown(some: Iterable<Tracked>): Badge[] {
   return [...some].flatMap(({ badge }) => badge ?? []);
-}
-
-/** What a badge says when no answer came. */
-function silentBrief({ product }: Tracked, error: unknown): VerdictBrief {
-  const why = error instanceof Error ? error.message : String(error);
-  return { key: product.key, headline: why, kind: "unreadable", count: 0, names: [] };
 }

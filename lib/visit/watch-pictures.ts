@@ -18,6 +18,7 @@ export function watchPictures(changes: PictureChanges, signal: AbortSignal): (pi
   const repictured = new Set<Element>();
   const loaded = new Set<Element>();
   const awaited = new WeakSet<EventTarget>();
+  const backgrounds = new WeakMap<Element, string>();
   const watched = new WeakSet<Element>();
   let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -40,12 +41,20 @@ export function watchPictures(changes: PictureChanges, signal: AbortSignal): (pi
     const touched = records.flatMap(({ target }) => {
       const picture =
         target instanceof HTMLSourceElement ? target.parentElement?.querySelector("img") : target;
-      return picture instanceof Element && watched.has(picture) ? picture : [];
+      return picture instanceof Element && watched.has(picture) && hasChanged(picture) ? picture : [];
     });
+    if (!touched.length) return;
     for (const picture of touched) repictured.add(picture);
     changes.touched(touched);
     soon();
   });
+  /** A background picture changes only where its address does: pages move and fade such elements by their style, too. */
+  const hasChanged = (picture: Element) => {
+    const background = backgroundOf(picture);
+    const changed = background === null || background !== backgrounds.get(picture);
+    backgrounds.set(picture, background ?? "");
+    return changed;
+  };
   const load = ({ target }: Event) => {
     if (!(target instanceof Element)) return;
     (awaited.delete(target) ? repictured : loaded).add(target);
@@ -59,7 +68,16 @@ export function watchPictures(changes: PictureChanges, signal: AbortSignal): (pi
     if (watched.has(picture)) return;
     watched.add(picture);
     const holder = picture.parentElement instanceof HTMLPictureElement ? picture.parentElement : picture;
-    observer.observe(holder, { subtree: true, attributes: true, attributeFilter: ["src", "srcset"] });
+    backgrounds.set(picture, backgroundOf(picture) ?? "");
+    const attributeFilter = picture instanceof HTMLImageElement ? ["src", "srcset"] : ["style"];
+    observer.observe(holder, { subtree: holder !== picture, attributes: true, attributeFilter });
     picture.addEventListener("load", load, { passive: true, signal });
   };
+}
+
+/** The address that an element's own style gives it for a background; null for a picture that needs none. */
+function backgroundOf(picture: Element): string | null {
+  return picture instanceof HTMLElement && !(picture instanceof HTMLImageElement)
+    ? picture.style.backgroundImage
+    : null;
 }

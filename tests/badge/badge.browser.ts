@@ -118,6 +118,26 @@ describe("a badge on a tile", () => {
     await page.close();
   });
 
+  it("is seen in an open dialog, on a picture that a list in it scrolls", async () => {
+    const page = await storePage(
+      `<dialog><div id="list" style="height:400px;overflow:auto"><div style="height:300px"></div>
+      <div class="tile" style="width:200px">${picture()}</div></div></dialog>`,
+    );
+    await page.evaluate(() => {
+      document.querySelector("dialog")?.showModal();
+      Room.badgeAll();
+      document.querySelector("#list")?.scrollTo(0, 150);
+    });
+    await drawn(page);
+    const shown = await page.locator("img").boundingBox();
+    const box = await chip(page).boundingBox();
+    expect(box?.x).toBeCloseTo((shown?.x ?? 0) + 6, 0);
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeCloseTo((shown?.y ?? 0) + (shown?.height ?? 0) - 6, 0);
+    await chip(page).click();
+    expect(await page.evaluate(() => Room.pressed)).toEqual(["badge"]);
+    await page.close();
+  });
+
   it("is gone with all it hung on the page when the visit ends", async () => {
     const page = await storePage(Object.values(TILES).join(""));
     const before = await page.evaluate(() => document.documentElement.outerHTML);

@@ -34,6 +34,13 @@ export interface LivingStore {
   readonly shopUrl: string;
   /** Opens a page of the store, served under `path` from then on; on another host the extension leaves it alone. */
   open(path: string, page: StorePage, host?: string): Promise<{ page: Page; hidden: HiddenParts }>;
+  /** The same with the badges come, as many as are near the screen. */
+  show(
+    path: string,
+    html: string,
+    count: number,
+    headers?: StorePage["headers"],
+  ): Promise<{ page: Page; hidden: HiddenParts; badges: readonly HiddenNode[] }>;
   /** Starts the page script once more on a page, as the popup does. */
   startAgain(page: Page): Promise<void>;
   /** Enlarges a page as the browser's own menu does. */
@@ -78,6 +85,12 @@ export async function openLivingStore(): Promise<LivingStore> {
   await until("the page script's registration", async () =>
     closetPage.evaluate("chrome.scripting.getRegisteredContentScripts().then((all) => all.length > 0)"),
   );
+  const open: LivingStore["open"] = async (path, content, host = "shop.localhost") => {
+    pages.set(path, content);
+    const page = await extension.context.newPage();
+    await page.goto(`http://${host}:${shop.port}${path}`);
+    return { page, hidden: await hiddenParts(page) };
+  };
   return {
     shop,
     cdn,
@@ -87,11 +100,10 @@ export async function openLivingStore(): Promise<LivingStore> {
         const tab = (await chrome.tabs.query({})).find(({ url }) => url === ${JSON.stringify(page.url())});
         await chrome.scripting.executeScript({ target: { tabId: tab.id }, files: ["/visit.js"] });
       })()`),
-    open: async (path, content, host = "shop.localhost") => {
-      pages.set(path, content);
-      const page = await extension.context.newPage();
-      await page.goto(`http://${host}:${shop.port}${path}`);
-      return { page, hidden: await hiddenParts(page) };
+    open,
+    show: async (path, html, count, headers = {}) => {
+      const opened = await open(path, { html, headers });
+      return { ...opened, badges: await badgesCome(opened.hidden, count) };
     },
     zoom: (page, factor) =>
       closetPage.evaluate(`(async () => {

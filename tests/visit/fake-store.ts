@@ -4,7 +4,8 @@ import type { AskWorker, PageSummary, WorkerRequests } from "../../lib/link/mess
 import type { FoundPage, FoundProduct } from "../../lib/page/product.ts";
 import type { Palette } from "../../lib/sample/palette.ts";
 import type { CardSubject } from "../../lib/visit/card-subject.ts";
-import { type FollowDeps, followProducts, type ReadPalette } from "../../lib/visit/follow-products.ts";
+import type { ReadPalette } from "../../lib/visit/comparing.ts";
+import { type FollowDeps, followProducts } from "../../lib/visit/follow-products.ts";
 
 export const RED: Palette = {
   swatches: [{ oklab: [0.5, 0.17, 0.08], share: 1 }],
@@ -113,6 +114,8 @@ type Requests = { [N in keyof WorkerRequests]?: (request: WorkerRequests[N]["req
 /** A store page with a worker that answers, both invented. `answers` replaces single answers. */
 export function fakeStore(tiles: readonly HTMLElement[], answers: Requests = {}) {
   document.body.replaceChildren(...tiles);
+  // Nothing is laid out here, so nothing lies anywhere.
+  Object.assign(document, { elementFromPoint: () => null, elementsFromPoint: () => [] });
   const far = new Set<Element>();
   const shadows: ShadowRoot[] = [];
   const attach = Element.prototype.attachShadow;

@@ -105,6 +105,7 @@ describe("a visit of a real page", () => {
     }
     expect(found.get("Shirt open blue")?.palette.swatches[0]?.oklab[2]).toBeLessThan(-0.1);
     expect(await requests("readPicture")).toEqual([expect.objectContaining({ url: there("shut/red") })]);
+    await page.waitForFunction(() => Visit.summaries.at(-1)?.state === "done");
     const last = await page.evaluate(() => Visit.summaries.at(-1));
     expect(last?.kind).toBe("listing");
     expect(last?.products).toHaveLength(5);
