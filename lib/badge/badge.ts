@@ -70,7 +70,10 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
       // A number that the words hold already, or that is one, is shown only where there is no room for words.
       const said = count === 1 || words.includes(String(count));
       const number = count > 0 ? [make("span", said ? "count said" : "count", String(count))] : [];
-      button.replaceChildren(makeCloth(cloth), make("span", "words", words), ...number);
+      const shown = [makeCloth(cloth), make("span", "words", words), ...number];
+      // A page's `find()` and a selection it moves go through closed shadows, past what is inert; the label speaks for it.
+      for (const part of shown) part.inert = true;
+      button.replaceChildren(...shown);
       const names = namesOf(cloth);
       button.ariaLabel = [words, note, names, title].filter(Boolean).join(". ");
       button.title = note || names;

@@ -92,6 +92,31 @@ describe("a badge on a tile", () => {
     await page.close();
   });
 
+  it("has one size on a picture whatever it says, since a page can measure it", async () => {
+    const models = [
+      { words: "You own this red", count: 1, state: "ready" },
+      { words: "Nearly a set with your tangerine clutch of soft leather", count: 2, state: "ready" },
+      { words: "Goes with many", count: 128, state: "ready" },
+      { words: "Reading the picture", count: 0, cloth: [], state: "reading" },
+      { words: "Can't read this picture", count: 0, cloth: [], state: "unreadable" },
+    ] as const;
+    for (const width of [80, 130, 240]) {
+      const sizes: string[] = [];
+      for (const model of models) {
+        const shown = picture(`width:${width}px`);
+        const page = await storePage(
+          `<div class="tile" style="position:relative;width:${width}px">${shown}</div>`,
+        );
+        await page.evaluate((given) => void Room.badgeAll(given), model);
+        await drawn(page);
+        const box = await chip(page).boundingBox();
+        sizes.push(`${box?.width} × ${box?.height}`);
+        await page.close();
+      }
+      expect(sizes).toEqual(models.map(() => `${Math.min(width - 12, width < 112 ? 64 : 176)} × 40`));
+    }
+  });
+
   it("follows its picture in a scrolling list of unpositioned tiles, and hides where the list cuts it off", async () => {
     const tile = `<div class="tile" style="flex:none;width:200px">${picture()}</div>`;
     const page = await storePage(

@@ -179,16 +179,14 @@ describe("a hostile store", () => {
     expect(await wished()).toHaveLength(1);
   });
 
-  it("finds no word of the card by searching or selecting", async () => {
-    const badges = (await badgesOf(hidden)).map(({ text }) => text.toLowerCase()).join();
-    const card = (await hidden.all()).find(({ attributes }) => attributes.role === "dialog")?.text ?? "";
-    const secrets = OWNED.filter((name) => card.includes(name) && !badges.includes(name.toLowerCase()));
-    expect(secrets.length).toBeGreaterThan(0);
+  it("finds no word of badges or card by searching or selecting", async () => {
+    const hung = (await hidden.all()).map(({ text }) => text.toLowerCase()).join();
+    const secrets = OWNED.filter((name) => hung.includes(name.toLowerCase()));
+    expect(secrets.length).toBeGreaterThan(1);
     // A word of the page's own shows that searching works.
     const own = TITLES.good[1];
-    expect(await raw.evaluate(HOSTILE_SEARCH([own, ...secrets, "Goes with", "Take off wishlist"]))).toEqual([
-      own,
-    ]);
+    const words = [own, ...secrets, "set with", "you own", "Goes with", "Take off wishlist"];
+    expect(await raw.evaluate(HOSTILE_SEARCH(words))).toEqual([own]);
   });
 
   it("counts the two presses of a double click as one", async () => {
