@@ -82,7 +82,9 @@ export function shareOwn(
   lead: number,
   alone: boolean,
 ) {
-  for (const plane of [inside, edge, outline, open]) plane.fill(0);
+  inside.fill(0);
+  edge.fill(0);
+  let outlined = false;
   for (let s = 0; s < count; s++) isLead[s] = intAt(partOf, s) >= 0 && intAt(shadeOf, s) === lead ? 1 : 0;
   const span = spanOf({ width, height }, isLead);
   for (let y = 0, s = 0; y < height; y++) {
@@ -91,13 +93,11 @@ export function shareOwn(
       if (part < 0) continue;
       if (isAmong(span, x, y)) inside[part] = at(inside, part) + at(cloth, s);
       if (x === 0 || y === 0 || x === width - 1 || y === height - 1) edge[part] = at(edge, part) + 1;
-      follow(part, x > 0 ? s - 1 : -1);
-      follow(part, x < width - 1 ? s + 1 : -1);
-      follow(part, y > 0 ? s - width : -1);
-      follow(part, y < height - 1 ? s + width : -1);
     }
   }
   return (shade: number, likeSkin: boolean): number => {
+    if (likeSkin && !outlined) followOutlines({ width, height });
+    outlined ||= likeSkin;
     let own = 0;
     let all = 0;
     for (let s = 0; s < count; s++) {
@@ -109,6 +109,21 @@ export function shareOwn(
     }
     return all ? own / all : 0;
   };
+}
+
+function followOutlines({ width, height }: Pick<Raster, "width" | "height">): void {
+  outline.fill(0);
+  open.fill(0);
+  for (let y = 0, s = 0; y < height; y++) {
+    for (let x = 0; x < width; x++, s++) {
+      const part = intAt(partOf, s);
+      if (part < 0) continue;
+      follow(part, x > 0 ? s - 1 : -1);
+      follow(part, x < width - 1 ? s + 1 : -1);
+      follow(part, y > 0 ? s - width : -1);
+      follow(part, y < height - 1 ? s + width : -1);
+    }
+  }
 }
 
 /** Takes one side of a pixel into the outline of its part; `next`: the pixel beyond, −1 outside the picture. */
