@@ -1,4 +1,4 @@
-import { nearest } from "../page/ancestors.ts";
+import { nearest, parentOf } from "../page/ancestors.ts";
 import { hangersOf } from "./hang.ts";
 import { liftHost } from "./host.ts";
 
@@ -106,7 +106,7 @@ function lookOf(element: Element | null): string {
 /** The highest layer of the page's that has its part in `element` lying where it lies inside `outer`. */
 function layerOf(element: Element, outer: Element): number {
   const layers = [getComputedStyle(element, "::before").zIndex, getComputedStyle(element, "::after").zIndex];
-  for (let up: Element | null = element; up && up !== outer; up = up.parentElement)
+  for (let up: Element | null = element; up && up !== outer; up = parentOf(up))
     layers.push(getComputedStyle(up).zIndex);
   return Math.max(0, ...layers.map(Number).filter(Number.isFinite));
 }

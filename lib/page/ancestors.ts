@@ -1,6 +1,28 @@
-/** The element around another; around what hangs in an open shadow root, the element that root belongs to. */
-export function parentOf({ parentElement, parentNode }: Element): Element | null {
-  return parentElement ?? (parentNode && "host" in parentNode ? (parentNode.host as Element) : null);
+type Getter<T> = (this: Element) => T | null;
+
+/** How the platform itself reads a property of nodes: a form answers with its field of that name, where it has one. */
+function getterOf<T>(element: Element, name: "parentElement" | "parentNode"): Getter<T> {
+  let prototype: object | null = Object.getPrototypeOf(element);
+  while (prototype && !Object.hasOwn(prototype, name)) prototype = Object.getPrototypeOf(prototype);
+  const getter = prototype && Object.getOwnPropertyDescriptor(prototype, name)?.get;
+  if (!getter) throw new TypeError("Only a node has a parent.");
+  return getter;
+}
+
+let readElement: Getter<Element> | undefined;
+let readNode: Getter<ParentNode> | undefined;
+
+/**
+ * The element around another; around what hangs in an open shadow root, the element that root belongs to. Whoever climbs
+ * up by this comes to an end, whatever a page names its fields.
+ */
+export function parentOf(element: Element): Element | null {
+  readElement ??= getterOf<Element>(element, "parentElement");
+  const parent = readElement.call(element);
+  if (parent) return parent;
+  readNode ??= getterOf<ParentNode>(element, "parentNode");
+  const root = readNode.call(element);
+  return root && "host" in root ? (root.host as Element) : null;
 }
 
 /** The nearest of an element and its ancestors that fits, or null. */

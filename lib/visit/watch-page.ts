@@ -1,4 +1,5 @@
 import { ourHosts } from "../badge/our-hosts.ts";
+import { parentOf } from "../page/ancestors.ts";
 
 /** How long a page's changes are gathered before we look, in milliseconds: one burst, and a picture's address, settle within. */
 export const SETTLE = 120;
@@ -75,7 +76,7 @@ function elementsOf(nodes: NodeList): Element[] {
 
 function outermost(elements: ReadonlySet<Element>): Element[] {
   return [...elements].filter((element) => {
-    for (let outer = element.parentElement; outer; outer = outer.parentElement) {
+    for (let outer = parentOf(element); outer; outer = parentOf(outer)) {
       if (elements.has(outer)) return false;
     }
     return element.isConnected;

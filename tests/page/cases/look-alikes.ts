@@ -99,4 +99,12 @@ export const LOOK_ALIKE_CASES: readonly PageCase[] = [
     "a footer with offers",
     `<footer><ul>${tile("f1", "Footer socks", "$9")}${tile("f2", "Footer scarf", "$19")}</ul></footer>`,
   ),
+  beside(
+    "a form that answers with its fields when it is asked for what is around it",
+    `<form id="f"><ul>${tile("f3", "Form socks", "$9")}${tile("f4", "Form scarf", "$19")}</ul><input name="parentElement"><input name="parentNode"><input name="host"></form>`,
+    {
+      layout: true,
+      products: [...shown, ...expected("Form socks | 9 | USD | f3", "Form scarf | 19 | USD | f4")],
+    },
+  ),
 ];
