@@ -5,6 +5,7 @@ import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { pricesBy } from "./main-price.ts";
+import { pictureUrl, pictureUrls } from "./picture-urls.ts";
 import { headingText, nameKey } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { Described } from "./structured.ts";
@@ -14,6 +15,8 @@ import { BROKEN, SMALLEST_BARE, type Survey } from "./survey.ts";
 const MOST_BUYS = 4;
 /** A product page's own picture is at least this wide or high, in CSS pixels. */
 const SMALLEST_MAIN = 140;
+/** Characters. No name of a product is longer. */
+const LONGEST_NAME = 300;
 /** Pictures measured or buttons looked at between two yields. */
 const STRIDE = 50;
 
@@ -40,6 +43,24 @@ const mayBeTile = ({ root, pictures, holdsMore }: Cluster): boolean =>
       const { width } = picture.getBoundingClientRect();
       return width <= BROKEN || width >= SMALLEST_BARE;
     }));
+
+/** Without its query, which tells renditions of a picture apart. */
+const fileOf = (url: string): string | undefined => url.split("?")[0];
+
+/** Whether the page shows a picture that its data gives a product, which then may go without a price. */
+function shows(described: Described | undefined, pictures: readonly Element[]): boolean {
+  const [place] = pictures;
+  const told = (described?.images ?? []).map((written) => place && pictureUrl(written, place));
+  const files = new Set(told.flatMap((url) => (url ? fileOf(url) : [])));
+  return (
+    files.size > 0 && pictures.some((picture) => pictureUrls(picture).some((url) => files.has(fileOf(url))))
+  );
+}
+
+/** Of several headings of one product: the one that data or the page's title knows, then the longer, since one may name its maker. */
+const namesBetter = ({ title = "", described }: MainDraft, doc: Document): number =>
+  (described || nameKey(doc.title).includes(nameKey(title)) ? LONGEST_NAME : 0) +
+  Math.min(title.length, LONGEST_NAME - 1);
 
 /** Prices of the same tag as the first: not far from it, and before the next heading. */
 function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
@@ -92,7 +113,7 @@ export function* mainProduct(
     if (bought.length > MOST_BUYS && !described) continue;
     const prices = pricesBy(above, clusters, bought, context, inTile);
     const shop = bought.length > 0 || (prices.length > 0 && (described || leadsToProduct(doc.URL)));
-    if (!shop && !described?.price) continue;
+    if (!shop && !described) continue;
     const pictures: Element[] = [];
     const picturesIn = new Map<Element, number>();
     for (const [i, picture] of survey.pictures.entries()) {
@@ -102,6 +123,8 @@ export function* mainProduct(
       pictures.push(picture);
       countUp(picturesIn, picture);
     }
+    // Beside priced tiles such data is about the shop.
+    if (!shop && !described?.price && (tiles.size > 0 || !shows(described, pictures))) continue;
     const root = nearest(
       heading,
       (up) => picturesIn.has(up) && prices.every((price) => up.contains(price.element)),
@@ -118,6 +141,6 @@ export function* mainProduct(
       described,
     });
   }
-  const [one] = found;
+  const [one] = found.toSorted((a, b) => namesBetter(b, doc) - namesBetter(a, doc));
   return one && found.every((other) => other.root === one.root) ? one : null;
 }

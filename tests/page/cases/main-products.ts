@@ -151,6 +151,33 @@ export const MAIN_CASES: readonly PageCase[] = [
     products: relatedProducts,
   },
   {
+    name: "a maker in one heading of the first rank and the name in another",
+    body: `<main><div>${gallery}<div><h1>Fenwold</h1><h1>Boiled wool coat</h1><p>€289.00</p><button>Add to bag</button></div></div></main>`,
+    kind: "product",
+    products: [coat],
+  },
+  {
+    name: "a gown made to order without any price, whose data has its name and the picture that shows",
+    head: json({ "@type": "Product", name: "Isaura gown", image: ["/i/isaura-1.jpg?w=1200"] }),
+    body: `<main><div><img src="/i/isaura-1.jpg?w=600" width="500" height="650"><div><h1>Isaura</h1><p>Price on request</p><a href="/book">Book a fitting</a></div></div></main>`,
+    kind: "product",
+    products: [expectedMain("Isaura | | | isaura-1.jpg")],
+  },
+  {
+    name: "a page whose data tells of a product under its heading's name, and which shows another picture",
+    head: json({ "@type": "Product", name: "The Isaura story", image: ["/i/isaura-1.jpg"] }),
+    body: `<main><div><img src="/i/studio.jpg" width="500" height="650"><div><h1>The Isaura story</h1><p>Forty hours of lace.</p><a href="/book">Book a fitting</a></div></div></main>`,
+    kind: "none",
+    products: [],
+  },
+  {
+    name: "a shop whose data calls the shop itself a product, with the picture over its grid",
+    head: json({ "@type": "Product", name: "Fenwold knitwear", image: ["/i/sheep.jpg"] }),
+    body: `<main><h1>Fenwold knitwear</h1><img src="/i/sheep.jpg" width="500" height="300"><ul>${tile("camp", "Camp shirt", "€49")}${tile("skirt", "Midi skirt", "€69")}</ul></main>`,
+    kind: "listing",
+    products: relatedProducts,
+  },
+  {
     name: "microdata nested in tiles",
     body: `<main><h1>Shirts and skirts</h1><div><div itemscope itemtype="http://schema.org/Product"><a itemprop="url" href="/x/camp"><img itemprop="image" src="/i/camp.jpg"></a><span itemprop="name">Camp shirt</span><span itemprop="offers" itemscope itemtype="http://schema.org/Offer"><meta itemprop="price" content="49"><meta itemprop="priceCurrency" content="EUR"></span></div><div itemscope itemtype="http://schema.org/Product"><a itemprop="url" href="/x/skirt"><img itemprop="image" src="/i/skirt.jpg"></a><span itemprop="name">Midi skirt</span><span itemprop="offers" itemscope itemtype="http://schema.org/Offer"><meta itemprop="price" content="69"><meta itemprop="priceCurrency" content="EUR"></span></div></div></main>`,
     kind: "listing",
