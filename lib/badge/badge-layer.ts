@@ -1,7 +1,13 @@
 import { type Badge, makeBadge } from "./badge.ts";
+import type { Place } from "./hang.ts";
+import { hangUnnoticed, riseUnnoticed } from "./hang-unnoticed.ts";
+import { inTurns } from "./in-turns.ts";
 
 /** A badge that hangs on the whole page shows only while at least this share of its picture does. Layout choice. */
 const SHARE_IN_VIEW = 0.5;
+
+/** The place of a badge that is not to be seen. */
+const NOWHERE: Place = { left: 0, bottom: 0, width: 0 };
 
 export interface BadgeLayer {
   /** Makes a badge and hangs it soon. `open` is called when a person presses it. */
@@ -13,38 +19,30 @@ export interface BadgeLayer {
 }
 
 /**
- * Hangs badges on pictures and keeps them in place without touching the page's own elements. Measures all before it
- * moves any, when the browser says that a size changed. All are gone when `signal` aborts.
+ * Hangs badges on pictures and keeps them in place without touching the page's own elements. Measures before it
+ * moves, when the browser says that a size changed. All are gone when `signal` aborts.
  */
 export function badgeLayer(signal: AbortSignal): BadgeLayer {
   const badges = new Map<Element, Badge>();
-  const hidden = new Set<Badge>();
+  /** Badges whose pictures show too little, or of which nobody has told yet. */
+  const outOfView = new Set<Badge>();
   const waiting = new Set<Badge>();
   /** Nobody has seen yet whether their own product covers them. */
   const unseen = new Set<Badge>();
 
-  const placeAll = (moved: readonly Badge[]) => {
-    const measured = moved.map((badge) => ({ badge, place: badge.measure() }));
-    for (const { badge, place } of measured) {
-      badge.place(hidden.has(badge) ? { ...place, width: 0 } : place);
-    }
+  /** It may be gone by its turn. */
+  const isHere = (badge: Badge) => badges.get(badge.picture) === badge;
+  const placed = (badge: Badge) => {
+    const isOut = outOfView.has(badge) && badge.perch.adrift();
+    return { badge, place: isOut ? NOWHERE : badge.measure() };
   };
-  const refit = (some: readonly Badge[]) => {
-    for (const badge of some) badge.survey();
-    placeAll(some);
+  const placeThem = (some: readonly ReturnType<typeof placed>[]) => {
+    for (const { badge, place } of some) badge.place(place);
   };
   const hangAll = () => {
-    let loose = [...waiting].filter((badge) => badge.loose());
+    const loose = [...waiting];
     waiting.clear();
-    let before = loose.map(({ perch }) => perch.look());
-    for (const badge of loose) badge.hang();
-    for (;;) {
-      loose = loose.filter(({ perch }, index) => perch.look() !== before[index]);
-      if (!loose.length) return;
-      for (const { perch } of loose) perch.retreat();
-      before = loose.map(({ perch }) => perch.look());
-      for (const { perch } of loose) perch.hang();
-    }
+    void inTurns(loose, (badge) => (isHere(badge) && badge.loose() ? badge.ready() : null), hangUnnoticed);
   };
   const hangSoon = (badge: Badge) => {
     // Badges that come together are all measured before the first is hung: each would make the browser lay out anew.
@@ -53,47 +51,57 @@ export function badgeLayer(signal: AbortSignal): BadgeLayer {
   };
   const among = (entries: readonly { target: Element }[]) =>
     entries.flatMap(({ target }) => badges.get(target) ?? []);
-  const adrift = () => [...badges.values()].filter(({ perch }) => perch.adrift());
+  /** Badges to be seen that nothing moves along with their picture. */
+  const afloat = () => [...badges.values()].filter((badge) => !outOfView.has(badge) && badge.perch.adrift());
 
   /** Puts badges over their own product where it covers them, now that they can be seen. */
   const riseAll = (seen: readonly Badge[]) => {
-    const covered = seen.filter((badge) => {
-      const isCovered = badge.covered();
-      if (isCovered !== null) unseen.delete(badge);
-      return isCovered;
+    const measure = (badge: Badge) => {
+      const cover = unseen.has(badge) && !outOfView.has(badge) ? badge.cover() : undefined;
+      if (cover === undefined) return null;
+      unseen.delete(badge);
+      const rise = cover && badge.perch.rise(cover);
+      return rise && { badge, perch: badge.perch, look: badge.perch.look(), rise };
+    };
+    void inTurns(seen, measure, (covered) => {
+      riseUnnoticed(covered);
+      placeThem(covered.map(({ badge }) => placed(badge)));
     });
-    const before = covered.map(({ perch }) => perch.look());
-    for (const badge of covered) badge.rise();
-    const misfits = covered.filter(({ perch }, index) => perch.look() !== before[index]);
-    for (const { perch } of misfits) perch.sink();
-    placeAll(covered);
+  };
+
+  /** Puts badges where they belong now, a few at a time. */
+  const settle = (some: readonly Badge[]) =>
+    void inTurns(some, (badge) => (isHere(badge) ? placed(badge) : null), placeThem).then(() =>
+      riseAll(some),
+    );
+  const refit = (some: readonly Badge[]) => {
+    for (const badge of some) badge.resurvey();
+    settle(some);
   };
 
   const sizes = new ResizeObserver((entries) => {
     refit(among(entries));
     // What grew may have pushed others down the page.
-    placeAll(adrift());
+    placeThem(afloat().map(placed));
   });
   const views = new IntersectionObserver(
     (entries) => {
       for (const { target, intersectionRatio } of entries) {
         const badge = badges.get(target);
-        if (badge?.perch.adrift()) hidden[intersectionRatio < SHARE_IN_VIEW ? "add" : "delete"](badge);
+        if (badge) outOfView[intersectionRatio < SHARE_IN_VIEW ? "add" : "delete"](badge);
       }
-      const seen = among(entries);
-      placeAll(seen.filter(({ perch }) => perch.adrift()));
-      riseAll(seen.filter((badge) => unseen.has(badge)));
+      settle(among(entries));
     },
     { threshold: [0, SHARE_IN_VIEW, 1] },
   );
 
   let frame = false;
   const follow = () => {
-    if (frame || !adrift().length) return;
+    if (frame || !afloat().length) return;
     frame = true;
     requestAnimationFrame(() => {
       frame = false;
-      placeAll(adrift());
+      placeThem(afloat().map(placed));
     });
   };
   addEventListener("scroll", follow, { passive: true, capture: true, signal });
@@ -112,12 +120,13 @@ export function badgeLayer(signal: AbortSignal): BadgeLayer {
     hang(picture, root, open) {
       const badge = makeBadge(picture, root, open, () => {
         badges.delete(picture);
-        for (const some of [hidden, waiting, unseen]) some.delete(badge);
+        for (const some of [outOfView, waiting, unseen]) some.delete(badge);
         sizes.unobserve(picture);
         views.unobserve(picture);
       });
       badges.set(picture, badge);
       unseen.add(badge);
+      outOfView.add(badge);
       hangSoon(badge);
       sizes.observe(picture);
       views.observe(picture);

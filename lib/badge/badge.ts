@@ -3,6 +3,7 @@ import chip from "./chip.css?inline";
 import { makeCloth, namesOf } from "./cloth.ts";
 import { freePlace, type Spot } from "./free-place.ts";
 import { type Place, placeOf } from "./hang.ts";
+import type { Seen } from "./hang-unnoticed.ts";
 import { makeHost } from "./host.ts";
 import { make, makeButton } from "./make.ts";
 import { makePerch, type Perch } from "./perch.ts";
@@ -29,15 +30,13 @@ export interface Badge {
   show(model: BadgeModel): void;
   /** Whether it is to be hung, at first or again; not while it hangs, nor once the page has dropped it too often. */
   loose(): boolean;
-  /** Hangs it where it belongs. */
-  hang(): void;
-  readonly perch: Pick<Perch, "adrift" | "look" | "retreat" | "hang" | "sink">;
-  /** Whether the product itself lies over it; null while nobody can tell. */
-  covered(): boolean | null;
-  /** Puts it over what covers it. */
-  rise(): void;
-  /** Looks anew for what the product shows on its picture. */
-  survey(): void;
+  readonly perch: Perch;
+  /** Looks around before it is hung; counts as one attempt. */
+  ready(): Seen;
+  /** What of the product itself lies over it; null: nothing; undefined while nobody can tell. */
+  cover(): Element | null | undefined;
+  /** What the product shows on its picture may be another now; looks for it when it is measured next. */
+  resurvey(): void;
   /** Where it would be now: on its picture, and clear of what was there when it was surveyed. */
   measure(): Place;
   place(place: Place): void;
@@ -55,12 +54,7 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
   const host = makeHost(button, chip);
   const perch = makePerch(host, button, picture, root);
   let attachments = 0;
-  let taken: readonly Spot[] = [];
-  /** Middle of the badge where it is drawn, in CSS pixels of the viewport. */
-  const middle = (): [x: number, y: number] => {
-    const { left, top, width, height } = button.getBoundingClientRect();
-    return [left + width / 2, top + height / 2];
-  };
+  let taken: readonly Spot[] | null = null;
   return {
     button,
     picture,
@@ -80,16 +74,20 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
       button.ariaHasPopup = "dialog";
     },
     loose: () => !host.isConnected && attachments < MOST_ATTACHMENTS,
-    hang() {
+    ready() {
       attachments += 1;
-      perch.hang();
+      return { perch, look: perch.look() };
     },
-    covered: () => (button.hidden ? null : perch.covered(...middle())),
-    rise: () => perch.rise(...middle()),
-    survey() {
-      taken = takenSpots(picture, root);
+    cover() {
+      if (button.hidden) return undefined;
+      const { left, top, width, height } = button.getBoundingClientRect();
+      return perch.cover(left + width / 2, top + height / 2);
+    },
+    resurvey() {
+      taken = null;
     },
     measure() {
+      taken ??= takenSpots(picture, root);
       const hanger = perch.hanger();
       const place = placeOf(picture, hanger, perch.adrift());
       const height = picture.offsetHeight;

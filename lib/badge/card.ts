@@ -38,9 +38,11 @@ export function makeCard(signal: AbortSignal): Card {
   let seen = new DOMRect();
 
   const place = () => {
-    if (!shownFor) return;
+    const badge = shownFor?.getBoundingClientRect();
+    // A badge that hides with its tile leaves its card where it is.
+    if (!badge?.width) return;
     const { clientWidth: width, clientHeight: height } = document.documentElement;
-    seen = shownFor.getBoundingClientRect();
+    seen = badge;
     const spot = placeBeside(seen, panel.getBoundingClientRect(), {
       width,
       height: Math.min(height, innerHeight),

@@ -1,8 +1,16 @@
+import { parentOf } from "../page/ancestors.ts";
+
 /** A picture's place in the element its badge hangs on, in CSS pixels. */
 export interface Place {
   readonly left: number;
   readonly bottom: number;
   readonly width: number;
+}
+
+/** The nearest positioned element around another; null too where a form answers with its field of that name, and no climb would end. */
+function offsetParentOf(element: HTMLElement): HTMLElement | null {
+  const { offsetParent } = element;
+  return offsetParent instanceof HTMLElement && offsetParent.contains(element) ? offsetParent : null;
 }
 
 /**
@@ -11,15 +19,15 @@ export interface Place {
  */
 export function hangersOf(picture: HTMLElement, root: Element): HTMLElement[] {
   const hangers: HTMLElement[] = [];
-  let hanger: Element | null = picture instanceof HTMLImageElement ? picture.offsetParent : picture;
-  while (hanger instanceof HTMLElement && root.contains(hanger)) {
+  let hanger = picture instanceof HTMLImageElement ? offsetParentOf(picture) : picture;
+  while (hanger && root.contains(hanger)) {
     // Firefox gives no events to what is inside a button.
     const button: HTMLElement | null = hanger.closest("button");
     // A table cell is an offset parent without being positioned.
     if (!button && getComputedStyle(hanger).position !== "static") hangers.push(hanger);
-    hanger = (button ?? hanger).offsetParent;
+    hanger = offsetParentOf(button ?? hanger);
   }
-  const dialog = root.parentElement?.closest<HTMLElement>("dialog,[popover]");
+  const dialog = parentOf(root)?.closest<HTMLElement>("dialog,[popover]");
   if (dialog && getComputedStyle(dialog).position !== "static") hangers.push(dialog);
   return hangers;
 }
@@ -41,7 +49,7 @@ export function placeOf(picture: HTMLElement, hanger: HTMLElement | null, adrift
   }
   let left = 0;
   let bottom = picture.offsetHeight;
-  for (let at: Element | null = picture; at instanceof HTMLElement && at !== hanger; at = at.offsetParent) {
+  for (let at: HTMLElement | null = picture; at && at !== hanger; at = offsetParentOf(at)) {
     left += at.offsetLeft + (at === picture ? 0 : at.clientLeft);
     bottom += at.offsetTop + (at === picture ? 0 : at.clientTop);
   }

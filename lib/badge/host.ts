@@ -51,10 +51,13 @@ function sheetOf(css: string): CSSStyleSheet {
   return sheet;
 }
 
-/** Puts the host around `inner` into a layer (`z-index`) of the page; without, it is where the page's own order puts it. */
-export function liftHost(inner: Element, layer: number): void {
+/** Puts the host around `inner` into a layer (`z-index`) of the page; null: where the page's own order puts it. */
+export function liftHost(inner: Element, layer: number | null): void {
   const tree = inner.getRootNode();
-  if (tree instanceof ShadowRoot) tree.adoptedStyleSheets.push(sheetOf(`:host{z-index:${layer}!important}`));
+  if (!(tree instanceof ShadowRoot)) return;
+  const [dress, ...lifted] = tree.adoptedStyleSheets;
+  const lift = layer === null ? [] : [sheetOf(`:host{z-index:${layer}!important}`)];
+  if (dress && lifted.length + lift.length) tree.adoptedStyleSheets = [dress, ...lift];
 }
 
 /** An element that a page can neither look into nor restyle, dressed by `css` alone. */

@@ -12,16 +12,16 @@ export interface Perch {
   /** Whether the host hangs outside its product for want of a positioned element, so that nothing moves it along. */
   adrift(): boolean;
   hang(): void;
-  /** Takes the host off where the page's layout noticed it; it is to be hung one place further out. */
-  retreat(): void;
+  /** Takes the host off where the page's layout noticed it, to be hung one place further out; false where there is none. */
+  retreat(): boolean;
   /** What a person may see of the product beside us: must be the same before and after we hang something. */
   look(): string;
-  /** Whether the product itself lies over this point of the badge, in CSS pixels of the viewport; null: out of view or under something else. */
-  covered(x: number, y: number): boolean | null;
+  /** What of the product itself lies over this point of the badge, in CSS pixels of the viewport; null: nothing; undefined: the point is out of view or under something else. */
+  cover(x: number, y: number): Element | null | undefined;
   /** Whether something that stays on the screen while the page scrolls lies over the product at this point. */
   buried(x: number, y: number): boolean;
-  /** Hangs the host over what covers it, as far as that is the product's own. */
-  rise(x: number, y: number): void;
+  /** Looks how to hang the host over what covers it; null where that is not the product's own. Only the answer changes the page. */
+  rise(cover: Element): (() => void) | null;
   /** Hangs it where it was before it rose. */
   sink(): void;
 }
@@ -36,9 +36,9 @@ export function makePerch(host: HTMLElement, inner: HTMLElement, picture: HTMLEl
     const top = root.getRootNode();
     return top instanceof Document || top instanceof ShadowRoot ? top : document;
   };
-  const topmost = (x: number, y: number) => {
-    const found = tree().elementFromPoint(x, y);
-    return found && (found === host || root.contains(found)) ? found : null;
+  const hangAt = (place: number) => {
+    at = place;
+    (hanger() ?? document.documentElement).append(host);
   };
   return {
     hanger,
@@ -48,16 +48,18 @@ export function makePerch(host: HTMLElement, inner: HTMLElement, picture: HTMLEl
         hangers = hangersOf(picture, root);
         at = 0;
       }
-      (hanger() ?? document.documentElement).append(host);
+      hangAt(at);
     },
     retreat() {
       host.remove();
       at += 1;
+      return at <= hangers.length;
     },
     look: () => [root, picture, ...hangers.map((one) => lastIn(one, host))].map(lookOf).join(),
-    covered(x, y) {
-      const found = topmost(x, y);
-      return found && found !== host;
+    cover(x, y) {
+      const found = tree().elementFromPoint(x, y);
+      if (found === host) return null;
+      return found && root.contains(found) ? found : undefined;
     },
     buried(x, y) {
       const found = tree()
@@ -68,19 +70,20 @@ export function makePerch(host: HTMLElement, inner: HTMLElement, picture: HTMLEl
         null
       );
     },
-    rise(x, y) {
-      const cover = topmost(x, y);
+    rise(cover) {
       const out = hangers.findIndex((one, index) => index >= at && one.contains(cover));
       const outer = hangers[out];
-      if (!cover || cover === host || !outer) return;
-      before = at;
-      at = out;
-      outer.append(host);
-      liftHost(inner, layerOf(cover, outer));
+      if (!outer) return null;
+      const layer = layerOf(cover, outer);
+      return () => {
+        before = at;
+        hangAt(out);
+        liftHost(inner, layer);
+      };
     },
     sink() {
-      at = before;
-      (hanger() ?? document.documentElement).append(host);
+      hangAt(before);
+      liftHost(inner, null);
     },
   };
 }

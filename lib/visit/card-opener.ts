@@ -27,20 +27,28 @@ export function cardOpener(ask: AskWorker, signal: AbortSignal): OpenCard {
       if (!explained) throw new Error("Hueward did not answer. Try again in a moment.");
       ({ wished } = explained);
       const choices = choicesOf(candidate.palette, explained.names);
+      /** What the card says, and what is pressed on it, is of one product; the page may show another one there by now. */
+      const same = () => {
+        if (subject.product().key !== candidate.key)
+          throw new Error(
+            "The page shows another product here now. Close this card and press the badge again.",
+          );
+        return subject;
+      };
       const say = async (oklab: Oklab | undefined) => {
-        await subject.correct(oklab ? [{ oklab, share: 1 }] : []);
+        await same().correct(oklab ? [{ oklab, share: 1 }] : []);
         await refresh();
       };
       const actions: CardActions = {
         async toggleWish() {
           if (wished) await ask("dropWish", { id: candidate.key });
-          else await ask("saveWish", await keepRequest(subject));
+          else await ask("saveWish", await keepRequest(same()));
           wished = !wished;
         },
         async own(slot) {
-          await ask("ownPiece", await keepRequest(subject, slot === null ? undefined : SLOTS[slot]));
+          await ask("ownPiece", await keepRequest(same(), slot === null ? undefined : SLOTS[slot]));
         },
-        picture: () => read(subject.source(), asCanvas),
+        picture: async () => read(same().source(), asCanvas),
         colorAt: (canvas, x, y) => `rgb(${clothAt(canvas, x, y).join(" ")})`,
         pickPlace: (canvas, x, y) => say(oklabFromRgb8(...clothAt(canvas, x, y))),
         pickChoice: (index) => say(choices[index]?.oklab),

@@ -7,7 +7,8 @@ import type { Slot } from "../words/slot.ts";
 import { atMost } from "./at-most.ts";
 import { batched } from "./batched.ts";
 import { memoryOf } from "./memory.ts";
-import { candidateOf, type Tracked } from "./tracked.ts";
+import { settled } from "./settled.ts";
+import { candidateOf, sourceOf, type Tracked } from "./tracked.ts";
 import { mayGain, witnessesOf } from "./witnesses.ts";
 
 /** Pictures read at the same time: more would only slow the page's own loading. */
@@ -25,7 +26,7 @@ export type ReadPalette = (
 
 /** Brings products from a picture to a verdict. */
 export interface Comparing {
-  /** Finds out what the product's picture shows, and compares it. */
+  /** Waits for the product's picture, finds out what it shows, and compares it. */
   readonly read: (tracked: Tracked) => Promise<void>;
   /** Compares what is known of it. */
   readonly compare: (tracked: Tracked) => Promise<void>;
@@ -56,7 +57,12 @@ export function comparing({ ask, readPalette, isCurrent, compared }: ComparingDe
   return {
     compare,
     async read(tracked) {
-      const { product, source } = tracked;
+      const { product, source: awaited } = tracked;
+      await settled(product);
+      if (!isCurrent(tracked, awaited)) return;
+      // Which of several files the page shows is known only now.
+      const source = sourceOf(product);
+      tracked.source = source;
       const known = await recall(product, source.url);
       // An unsure answer, kept from where no other picture was, is no longer the best there is.
       const kept =

@@ -1,13 +1,10 @@
+import { breathe } from "../badge/breathe.ts";
+
 /**
  * Work between two breaths of the page, in milliseconds; with the step that runs over (two, the first time that the
  * browser compiles it), a slice stays under half a frame at 60 Hz.
  */
 export const SLICE = 4;
-
-/** Lets the page do what it waits to do. */
-export function breathe(): Promise<void> {
-  return "scheduler" in globalThis ? scheduler.yield() : new Promise((done) => setTimeout(done));
-}
 
 /** Work that may pause at each `yield`, and has to where it yields something to wait for. */
 export type Work<T> = Generator<Promise<void> | undefined, T, undefined>;

@@ -56,7 +56,7 @@ export function cardOnDemand(ask: AskWorker, signal: AbortSignal): OpenCard {
       open ??= make(ask, signal);
       open(subject);
     } catch (error) {
-      subject.button.textContent = error instanceof Error ? error.message : String(error);
+      subject.fail(error instanceof Error ? error.message : String(error));
     }
   };
 }

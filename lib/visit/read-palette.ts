@@ -1,3 +1,4 @@
+import { breathe } from "../badge/breathe.ts";
 import type { AskWorker } from "../link/messages.ts";
 import type { FoundProduct } from "../page/product.ts";
 import { colorText } from "../page/product-words.ts";
@@ -8,7 +9,6 @@ import { pixelsOfBlob } from "../pixels/pixels-of-blob.ts";
 import { pixelsOfImage } from "../pixels/pixels-of-image.ts";
 import type { Palette } from "../sample/palette.ts";
 import type { Slot } from "../words/slot.ts";
-import { breathe } from "./in-slices.ts";
 import { mayGain, pixelsOfEach, witnessesOf } from "./witnesses.ts";
 
 /** Characters of the page's words that count; longer texts name no colour of one product. */

@@ -104,7 +104,7 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
   const watchAround = watchPage(
     document,
     {
-      taken: (elements) => follower?.taken(elements) ?? false,
+      taken: () => follower?.taken() ?? false,
       added(elements) {
         follower?.tidy(elements);
         if (missed && !finding) void quietly(findAll());

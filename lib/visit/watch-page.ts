@@ -9,8 +9,8 @@ const FIRST = 30;
 
 /** What changes on a page are told to. */
 export interface PageChanges {
-  /** Elements that were taken away just now, before the browser draws; true where others are likely to take their place. */
-  readonly taken: (elements: readonly Element[]) => boolean;
+  /** Elements were taken away just now, before the browser draws; true where others are likely to take their place. */
+  readonly taken: () => boolean;
   /** Elements that were added and are still there, none inside another; none where something was only taken away. */
   readonly added: (elements: readonly Element[]) => void;
   /** The address changed without a new document. */
@@ -45,14 +45,14 @@ export function watchPage(document: Document, changes: PageChanges, signal: Abor
     for (const { addedNodes } of records)
       for (const element of elementsOf(addedNodes)) if (!ourHosts.has(element)) added.add(element);
     // A clock that counts down changes text alone.
-    const taken = records.flatMap(({ removedNodes }) => elementsOf(removedNodes));
+    const taken = records.some(({ removedNodes }) => elementsOf(removedNodes).length > 0);
     const rested = performance.now() - told > SETTLE;
     // What a page draws anew is to have its badges back before anyone misses them.
-    if (changes.taken(taken) && added.size && rested) {
+    if (taken && changes.taken() && added.size && rested) {
       clearTimeout(timer);
       timer = setTimeout(tell);
     }
-    if (taken.length || added.size) timer ??= setTimeout(tell, rested ? FIRST : SETTLE);
+    if (taken || added.size) timer ??= setTimeout(tell, rested ? FIRST : SETTLE);
   });
   const watch = (tree: Node) => {
     if (watched.has(tree)) return;

@@ -1,10 +1,10 @@
+import { breathe } from "../badge/breathe.ts";
 import { otherPictures } from "../page/other-pictures.ts";
 import type { FoundProduct } from "../page/product.ts";
 import { SMALLEST_PICTURE } from "../pixels/picture-reader.ts";
 import type { Pixels } from "../pixels/pixels.ts";
 import { pixelsOfImage } from "../pixels/pixels-of-image.ts";
 import { type Palette, SURE } from "../sample/palette.ts";
-import { breathe } from "./in-slices.ts";
 
 /** Whether other photos of the product may make a palette surer, or another one. */
 export function mayGain({ swatches, confidence, evidence }: Palette): boolean {

@@ -163,6 +163,73 @@ describe("a badge on a tile", () => {
     await page.close();
   });
 
+  it("is not hung at all where a page's rules notice it wherever it hangs", async () => {
+    const page = await storePage(
+      `<style>body:last-child .tile{margin-left:8px}</style><div class="tile" style="width:200px">${picture()}</div>`,
+    );
+    const left = () => page.locator("img").evaluate((shown) => shown.getBoundingClientRect().left);
+    expect(await left()).toBe(16);
+    await page.evaluate(() => {
+      Room.badgeAll();
+    });
+    await drawn(page);
+    expect([await left(), await page.locator(HOST).count()]).toEqual([16, 0]);
+    await page.close();
+  });
+
+  it("sits on a tile that is a form with fields of any name", async () => {
+    const fields = ["offsetParent", "parentElement", "parentNode"].map((name) => `<input name="${name}">`);
+    const page = await storePage(
+      `<form class="tile" style="position:relative;width:200px">${picture("display:block")}${fields.join("")}</form>`,
+    );
+    await page.evaluate(() => {
+      Room.badgeAll();
+    });
+    await drawn(page);
+    const [shown, box] = [await page.locator("img").boundingBox(), await chip(page).boundingBox()];
+    expect(box?.x).toBeCloseTo((shown?.x ?? 0) + 6, 0);
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeCloseTo((shown?.y ?? 0) + (shown?.height ?? 0) - 6, 0);
+    await page.close();
+  });
+
+  /** A tile with a link stretched over all of it, and much to look at beside the picture. */
+  const stretched = (last = "") =>
+    `<div class="tile" style="position:relative;width:200px"><div style="position:relative">${picture("display:block")}</div>
+    <a href="#a" style="position:absolute;inset:0;z-index:2"></a>${"<p>bit</p>".repeat(60)}${last}</div>`;
+  const STYLE = "<style>p{margin:0;font-size:2px}.last:last-child{opacity:.5}</style>";
+
+  it("is over what its product stretches over all of it, however many there are", async () => {
+    const page = await storePage(
+      `${STYLE}<div style="display:grid;grid-template-columns:repeat(12,1fr)">${stretched().repeat(48)}</div>`,
+      { width: 2600 },
+    );
+    await page.setViewportSize({ width: 2600, height: 2000 });
+    await page.evaluate(() => {
+      Room.badgeAll();
+    });
+    await drawn(page);
+    const over = await page.locator(HOST).evaluateAll((hosts) =>
+      hosts.filter((host) => {
+        const box = host.shadowRoot?.querySelector("button")?.getBoundingClientRect() ?? new DOMRect();
+        return document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2) === host;
+      }),
+    );
+    expect(over).toHaveLength(48);
+    await page.close();
+  });
+
+  it("is in no layer of its own where a page's rules notice that it rose", async () => {
+    const page = await storePage(STYLE + stretched(`<p class="last">last</p>`));
+    await page.evaluate(() => {
+      Room.badgeAll();
+    });
+    await drawn(page);
+    const opacity = () => page.locator(".last").evaluate((last) => getComputedStyle(last).opacity);
+    expect([await opacity(), await page.locator(HOST).count()]).toEqual(["0.5", 1]);
+    expect(await page.locator(HOST).evaluate((host) => getComputedStyle(host).zIndex)).toBe("auto");
+    await page.close();
+  });
+
   it("is gone with all it hung on the page when the visit ends", async () => {
     const page = await storePage(Object.values(TILES).join(""));
     const before = await page.evaluate(() => document.documentElement.outerHTML);

@@ -4,6 +4,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import type * as RoomModule from "./badge-room.ts";
 import { chip, drawn, storePage } from "./store-page.ts";
+import { picture } from "./tiles.ts";
 
 declare const Room: typeof RoomModule;
 declare const axe: {
@@ -67,6 +68,26 @@ describe("the card", () => {
       ];
     });
     expect(found).toEqual([true, true]);
+    await page.close();
+  });
+
+  it("stays where it is while its badge is hidden with its tile", async () => {
+    const page = await storePage(
+      `<div id="list" style="height:300px;width:300px;overflow:auto"><div class="tile">${picture()}</div><div style="height:900px"></div></div>`,
+    );
+    await page.evaluate(() => {
+      Room.badgeAll();
+    });
+    await drawn(page);
+    await chip(page).click();
+    await drawn(page);
+    const before = await card(page).boundingBox();
+    await page.evaluate(() => document.querySelector("#list")?.scrollTo(0, 800));
+    await drawn(page);
+    expect(await chip(page).isVisible()).toBe(false);
+    await page.evaluate(() => document.querySelector("#list")?.scrollTo(0, 850));
+    await drawn(page);
+    expect(await card(page).boundingBox()).toEqual(before);
     await page.close();
   });
 

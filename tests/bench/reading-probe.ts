@@ -1,4 +1,5 @@
-import { breathe, SLICE } from "../../lib/visit/in-slices.ts";
+import { breathe } from "../../lib/badge/breathe.ts";
+import { SLICE } from "../../lib/visit/in-slices.ts";
 import { readAdded, readPage } from "../page/read-page.ts";
 
 /** What one reading took on the page's own thread, in milliseconds. */

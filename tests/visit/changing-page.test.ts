@@ -116,6 +116,14 @@ describe("a page that changes", () => {
     expect(words()).toEqual(["Verdict on a", "Verdict on c"]);
   });
 
+  it("wears one badge on a picture that stands for another product now", async () => {
+    const [other, picture] = [tile("z"), named("a")?.querySelector("img")];
+    if (!picture) throw new Error("no picture");
+    other.querySelector("img")?.replaceWith(picture);
+    document.body.append(other);
+    await settled(["Verdict on b", "Verdict on c", "Verdict on z"]);
+  });
+
   it("compares again when it comes back out of the browser's memory", async () => {
     window.dispatchEvent(Object.assign(new Event("pageshow"), { persisted: false }));
     window.dispatchEvent(Object.assign(new Event("pageshow"), { persisted: true }));

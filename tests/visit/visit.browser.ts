@@ -192,6 +192,22 @@ describe("a visit of a real page", () => {
     expect(correction?.swatches[0]?.oklab[0]).toBeCloseTo(1, 3);
   });
 
+  it("keeps nothing from a card whose tile shows another product by now", async () => {
+    await badge("Shirt own: pixels").click();
+    await page.locator(".card").getByRole("button", { name: "Save to wishlist" }).waitFor();
+    await page.evaluate((address) => {
+      const [link, name, image] = ["a", "h3", "img"].map((tag) => document.querySelector(`li ${tag}`));
+      if (!link || !name || !image) throw new Error("no tile");
+      link.setAttribute("href", "/p/again");
+      name.textContent = "Shirt again";
+      image.setAttribute("src", address);
+    }, here("blue"));
+    await badge("Shirt again: pixels").waitFor();
+    await page.locator(".card").getByRole("button", { name: "Save to wishlist" }).click();
+    await page.locator(".card").getByText("shows another product").waitFor();
+    expect(await requests("saveWish")).toEqual([]);
+  });
+
   it("keeps a product with a small picture of its own", async () => {
     await badge("Shirt own: pixels").click();
     const card = page.locator(".card");

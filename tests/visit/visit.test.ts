@@ -99,6 +99,17 @@ describe("a visit", () => {
     await settled(["Hueward did not answer. Try again in a moment."]);
   });
 
+  it("says on the badge why its card does not open, to all and out of reach of a page's search", async () => {
+    await start();
+    await settled(["Verdict on a", "Verdict on b", "Verdict on c"]);
+    const [button] = store.buttons();
+    button?.dispatchEvent(Object.assign(new MouseEvent("click"), { isTrusted: true }));
+    store.subjects[0]?.fail("No answer came.");
+    expect(button?.title).toBe("No answer came.");
+    expect(button?.ariaLabel).toBe("Can't open now. No answer came.. crimson. a");
+    expect([...(button?.childNodes ?? [])].map((part) => (part as HTMLElement).inert)).toEqual([true, true]);
+  });
+
   it("compares again when the closet changes, without reading again", async () => {
     await start();
     await settled(["Verdict on a", "Verdict on b", "Verdict on c"]);
