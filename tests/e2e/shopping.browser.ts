@@ -5,7 +5,7 @@ import { readClosetFile } from "../../lib/closet/closet-file.ts";
 import type { Piece } from "../../lib/closet/piece.ts";
 import { parseColor } from "../../lib/color/parse-color.ts";
 import type { ExplainedVerdict, PageSummary } from "../../lib/link/messages.ts";
-import { type HiddenParts, hiddenParts } from "../browser/hidden-parts.ts";
+import { type HiddenNode, type HiddenParts, hiddenParts } from "../browser/hidden-parts.ts";
 import { deltaE } from "../fit/slow-comparison.ts";
 import { CATALOGUE } from "../store/catalogue.ts";
 import { relationsAgreed } from "./relations-agreed.ts";
@@ -59,6 +59,14 @@ describe("shopping in the invented store", () => {
     await hidden.click(badge);
     await buttonNamed("Close");
   };
+  /** Presses on the card, and again where it asks for that, as a person would. */
+  const press = (node: HiddenNode) =>
+    until(`a press on "${node.text}" to count`, async () => {
+      await hidden.click(node);
+      return !(await hidden.all()).some(
+        ({ text, attributes }) => attributes.role === "status" && text.includes("press again"),
+      );
+    });
   const registered = async () =>
     (await scene.extension.worker()).evaluate(
       "chrome.scripting.getRegisteredContentScripts().then((all) => all.map(({ id, matches }) => ({ id, matches })))",
@@ -167,7 +175,7 @@ describe("shopping in the invented store", () => {
     const product = CATALOGUE[6];
     if (!product) throw new Error("the store has too few products");
     await openCardOf(product.title);
-    await hidden.click(await buttonNamed("Save to wishlist"));
+    await press(await buttonNamed("Save to wishlist"));
     await textShown("Saved to your wishlist.");
     await page.keyboard.press("Escape");
     const { closetPage } = scene;
@@ -190,7 +198,7 @@ describe("shopping in the invented store", () => {
     const product = CATALOGUE[0];
     if (!product) throw new Error("the store has no products");
     await openCardOf(product.title);
-    await hidden.click(await buttonNamed("I own this"));
+    await press(await buttonNamed("I own this"));
     await textShown("Added to your closet.");
     await page.keyboard.press("Escape");
     await until("the badge to know", async () =>
@@ -205,11 +213,11 @@ describe("shopping in the invented store", () => {
     const product = CATALOGUE[1];
     if (!product) throw new Error("the store has too few products");
     await openCardOf(product.title);
-    await hidden.click(await buttonNamed("Not this colour"));
+    await press(await buttonNamed("Not this colour"));
     const choice = await until("colours to choose from", async () =>
       (await hidden.buttons()).find(({ attributes, text }) => attributes.class === "choice" && text !== ""),
     );
-    await hidden.click(choice);
+    await press(choice);
     const saidOf = async () =>
       (await summaryOf(scene, page)).products.find(({ candidate }) => candidate.title === product.title)
         ?.candidate;
