@@ -1,8 +1,8 @@
-type Getter<T> = (this: Element) => T | null;
+type Getter<T> = (this: Node) => T | null;
 
 /** How the platform itself reads a property of nodes: a form answers with its field of that name, where it has one. */
-function getterOf<T>(element: Element, name: "parentElement" | "parentNode"): Getter<T> {
-  let prototype: object | null = Object.getPrototypeOf(element);
+function getterOf<T>(node: Node, name: "parentElement" | "parentNode"): Getter<T> {
+  let prototype: object | null = Object.getPrototypeOf(node);
   while (prototype && !Object.hasOwn(prototype, name)) prototype = Object.getPrototypeOf(prototype);
   const getter = prototype && Object.getOwnPropertyDescriptor(prototype, name)?.get;
   if (!getter) throw new TypeError("Only a node has a parent.");
@@ -12,18 +12,33 @@ function getterOf<T>(element: Element, name: "parentElement" | "parentNode"): Ge
 let readElement: Getter<Element> | undefined;
 let readNode: Getter<ParentNode> | undefined;
 
+/** What is read of elements, apart from what any answer will do for. */
+const READ = (
+  "localName textContent ownerDocument children classList matches closest contains querySelector querySelectorAll " +
+  "getAttribute getAttributeNames getBoundingClientRect compareDocumentPosition checkVisibility"
+).split(" ");
+
+/** Whether an element answers for itself: a form with a field called `matches` has no such method. */
+export const isPlain = (element: Element): boolean => {
+  const name: unknown = element.localName;
+  return (typeof name === "string" && name !== "form") || !READ.some((one) => Object.hasOwn(element, one));
+};
+
 /**
- * The element around another; around what hangs in an open shadow root, the element that root belongs to. Whoever climbs
- * up by this comes to an end, whatever a page names its fields.
+ * The element around a node that answers for itself; around what hangs in an open shadow root, the element that root
+ * belongs to. Whoever climbs up by this comes to an end, whatever a page names its fields.
  */
-export function parentOf(element: Element): Element | null {
-  readElement ??= getterOf<Element>(element, "parentElement");
-  const parent = readElement.call(element);
-  if (parent) return parent;
-  readNode ??= getterOf<ParentNode>(element, "parentNode");
-  const root = readNode.call(element);
+export function parentOf(node: Node): Element | null {
+  readElement ??= getterOf<Element>(node, "parentElement");
+  const parent = readElement.call(node);
+  if (parent) return isPlain(parent) ? parent : parentOf(parent);
+  readNode ??= getterOf<ParentNode>(node, "parentNode");
+  const root = readNode.call(node);
   return root && "host" in root ? (root.host as Element) : null;
 }
+
+/** Elements that hold everything, so that meeting in them means nothing. */
+export const WHOLE = /^(HTML|BODY|MAIN)$/;
 
 /** The nearest of an element and its ancestors that fits, or null. */
 export function nearest(element: Element | null, fits: (element: Element) => boolean): Element | null {
@@ -50,8 +65,12 @@ export function addTo<K, V>(groups: Map<K, V[]>, key: K, value: V): void {
 /** An element's class and id, for telling names. */
 export const nameOf = (element: Element): string => `${element.getAttribute("class") ?? ""} ${element.id}`;
 
+/** What matches inside, of what answers for itself. */
+export const allIn = (scope: ParentNode, selector: string): Element[] =>
+  [...scope.querySelectorAll(selector)].filter(isPlain);
+
 /** What matches in (or is) an element; only what is inside a document or a shadow root. */
 export function within(scope: ParentNode, selector: string): Element[] {
-  const inside = [...scope.querySelectorAll(selector)];
+  const inside = allIn(scope, selector);
   return "matches" in scope && (scope as Element).matches(selector) ? [scope as Element, ...inside] : inside;
 }

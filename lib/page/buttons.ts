@@ -1,8 +1,10 @@
+import { allIn } from "./ancestors.ts";
+
 /** Buttons looked at. */
 const MOST_BUTTONS = 400;
 
 const BUY =
-  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online)|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|añadir|agregar|comprar|aggiungi al|in winkel|adicionar|lägg i|köp|dodaj do|do koszyka|do košíku|kosárba|sepete|læg i|legg i|ostoskoriin|\bosta\b|în coș|в корзину|до кошика|купить|купити|καλάθι|カート|かご|購入|加入|购买|加購|구매|장바구니|أضف|إضافة إلى|לעגלה|לסל|เพิ่มลง|giỏ hàng|keranjang|add-?_?to-?_?(cart|bag|basket)|cart\/add/i;
+  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online)|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|in winkel|lägg i|köp|do (koszyka|torby)|do košíku|kosárba|sepete|læg i|legg i|ostoskoriin|\bosta\b|în coș|в корзину|до кошика|купить|купити|καλάθι|カート|かご|購入|加入|购买|加購|구매|장바구니|أضف|إضافة إلى|לעגלה|לסל|เพิ่มลง|giỏ hàng|keranjang|add-?_?to-?_?(cart|bag|basket)|cart\/add/i;
 const BUTTONS =
   'button,[type=submit],[type=image],[role=button],a[class*="cart"],a[class*="btn" i],a[class*="button" i],a[href*="add="],form[action*="cart/add"]';
 
@@ -16,4 +18,4 @@ export const buys = (button: Element): boolean => {
 
 /** Buttons, links and forms that may buy a product, in a document or a part of it. */
 export const buttonsIn = (scope: ParentNode): readonly Element[] =>
-  [...scope.querySelectorAll(BUTTONS)].slice(0, MOST_BUTTONS);
+  allIn(scope, BUTTONS).slice(0, MOST_BUTTONS);

@@ -1,11 +1,10 @@
-import { addTo, nearest, parentOf, within } from "./ancestors.ts";
+import { addTo, nearest, parentOf, WHOLE, within } from "./ancestors.ts";
+import { SMALLEST_PICTURE } from "./picture-sizes.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
-import { SMALLEST_PICTURE, type Survey } from "./survey.ts";
+import type { Survey } from "./survey.ts";
 
 /** Prices in one tile: the price, the struck one, both again for screen readers. More is a list of products. */
-const MOST_PRICES = 6;
-/** Elements that hold everything, so that meeting in them means nothing. */
-export const WHOLE = /^(HTML|BODY|MAIN)$/;
+export const MOST_PRICES = 6;
 /** Elements looked at for a background picture in one tile, and tiles looked at so. */
 const MOST_BACKGROUNDS = 60;
 const MOST_BARE = 400;

@@ -1,6 +1,8 @@
+import { allIn } from "./ancestors.ts";
 import { currencyCode, type MoneyHint } from "./currency.ts";
 import { type Furniture, findFurniture } from "./furniture.ts";
 import { nameKey } from "./plain-text.ts";
+import { readTag, type Tag } from "./price.ts";
 import { type Described, learnProducts } from "./structured.ts";
 
 /** What a whole document says of its products. */
@@ -8,6 +10,8 @@ export interface Context {
   readonly doc: Document;
   readonly language: string;
   readonly hint: MoneyHint;
+  /** What a short text says of money here; kept with what was read first, so that the second half needs no second copy. */
+  readonly readTag: (text: string) => Tag;
   readonly furniture: Furniture;
   readonly described: readonly Described[];
   /** What the data says of the product with this link or name, if anything. */
@@ -40,7 +44,7 @@ const pathOf = (address: string, base: string): string => {
 
 /** ISO 4217 codes that the markup declares. */
 const declaredCodes = (doc: Document): readonly string[] =>
-  [...doc.querySelectorAll('[itemprop="priceCurrency"],meta[property$="price:currency"]')]
+  allIn(doc, '[itemprop="priceCurrency"],meta[property$="price:currency"]')
     .slice(0, 20)
     .flatMap((element) => currencyCode(element.getAttribute("content") ?? element.textContent) ?? []);
 
@@ -76,11 +80,13 @@ export function* readContext(doc: Document): Generator<undefined, Context, undef
   for (const code of declaredCodes(doc)) codes.add(code);
   yield;
   const language = doc.documentElement.lang;
+  const hint = { codes, regions: regionsOf(doc, language) };
   const trail = doc.querySelectorAll('h1,[class*="breadcrumb" i] a');
   const context: Context = {
     doc,
     language,
-    hint: { codes, regions: regionsOf(doc, language) },
+    hint,
+    readTag: (text) => readTag(text, hint),
     furniture: findFurniture(),
     described,
     describedAs: (link, title) =>

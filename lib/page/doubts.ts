@@ -1,3 +1,4 @@
+import { parentOf } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
@@ -6,8 +7,9 @@ import { leadsNowhere } from "./leads-nowhere.ts";
 import { letters } from "./letters.ts";
 import { leadsToGroup, leadsToProduct, linkUrl } from "./link.ts";
 import { isAmongNoWares, offersNoWare } from "./offers-no-ware.ts";
+import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 import type { FoundProduct } from "./product.ts";
-import { BROKEN, SMALLEST_BARE, type Survey } from "./survey.ts";
+import type { Survey } from "./survey.ts";
 
 /** Told what was taken for a product and is none, and by the name of which doubt. */
 export type Doubted = (root: Element, doubt: string) => void;
@@ -93,7 +95,7 @@ const LEAST_PRICED = 0.25;
 const isOddOneOut: Doubt = ({ product, prices, root, survey }) => {
   const { evidence, link } = product() ?? {};
   if (prices.length === 0 || evidence?.length !== 1 || leadsToProduct(link ?? "")) return false;
-  const members = [...(root.parentElement?.children ?? [])].filter(
+  const members = [...(parentOf(root)?.children ?? [])].filter(
     (other) => other.tagName === root.tagName && survey.picturesIn.has(other),
   );
   const priced = members.filter((other) => survey.pricesIn.has(other));

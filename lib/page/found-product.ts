@@ -1,8 +1,8 @@
-import { nameOf } from "./ancestors.ts";
+import { nameOf, parentOf } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import { linkIn, linkUrl } from "./link.ts";
+import { lowestPrice } from "./lowest-price.ts";
 import { pictureUrl, pictureUrls, shownUrl } from "./picture-urls.ts";
-import { lowestPrice } from "./price.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { FoundProduct, ProductRole } from "./product.ts";
 import { productKey } from "./product-key.ts";
@@ -59,7 +59,7 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
   const others = ranked.slice(1).flatMap(({ urls }) => urls.slice(0, 1));
   const images = [...new Set([...front, ...others, ...told])].slice(0, MOST_IMAGES);
   if (title.length < 2 || (!image && images.length === 0)) return null;
-  const named = PRODUCT_NAME.test(`${nameOf(root)} ${root.localName} ${root.parentElement?.className}`);
+  const named = PRODUCT_NAME.test(`${nameOf(root)} ${root.localName} ${parentOf(root)?.className}`);
   return {
     role,
     key: productKey(link, images, title),

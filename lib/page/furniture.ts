@@ -42,6 +42,6 @@ export function findFurniture(): Furniture {
 
 /** True where a list of several is not displayed as a whole; the panels of tabs are, sooner or later. */
 export function isPutAway(root: Element, { isHidden }: Furniture): boolean {
-  const list = root.parentElement;
+  const list = parentOf(root);
   return list !== null && isHidden(root) && isHidden(list) && list.children.length > 1 && !root.closest(TAB);
 }

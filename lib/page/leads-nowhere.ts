@@ -1,3 +1,4 @@
+import { allIn } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
@@ -80,7 +81,7 @@ export function leadsNowhere(
 ): boolean {
   if (leadsToProduct(link ?? "") || looksPressed(image) || looksPressed(root)) return false;
   if (buttonsIn(root).some(buys)) return false;
-  const all = [...root.querySelectorAll(PRESSED)].slice(0, MOST_PRESSED);
+  const all = allIn(root, PRESSED).slice(0, MOST_PRESSED);
   if (all.length === 0) return othersLead || isSoldByPress(context);
   if (context.language && !SPOKEN.test(context.language)) return false;
   const name = nameKey(title);

@@ -6,6 +6,12 @@ const ELSEWHERE =
 const GROUP =
   /\/(product-)?(categor\w*|collections?|kategorie\w*|blogs?|journal|stories|news|magazine?|articles?|events?|workshops?)\/[^/]*\/?([?#]|$)/i;
 
+/** Links to a list of products. */
+const COLLECTION = /\/(product-)?(categor(y|ies)|collections?|kategorien?)\/[^/]+\/?([?#]|$)/i;
+
+/** Whether a link leads, by its wording, to a list of products. */
+export const leadsToCollection = (link: string): boolean => COLLECTION.test(link);
+
 /** Links to one product. */
 const PRODUCT_PATH = /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|tuote|item|p|dp)\/[^/]+/i;
 

@@ -1,6 +1,5 @@
-import { nearest } from "./ancestors.ts";
+import { nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
-import { WHOLE } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
 import { nameKey } from "./plain-text.ts";
@@ -18,12 +17,12 @@ const MOST_NEAR = 120;
 const belongsTo = (link: Element, heading: Element): boolean =>
   heading.contains(link) ||
   ((heading.compareDocumentPosition(link) & 4) > 0 &&
-    !heading.parentElement?.querySelector("button,select,form,img"));
+    !parentOf(heading)?.querySelector("button,select,form,img"));
 
 /** Whether a heading names the shop: it says nothing, or has the link to the shop's first page. */
 const namesTheShop = (heading: Element): boolean =>
   !/[\p{L}\p{N}]/u.test(heading.textContent) ||
-  [...(heading.parentElement ?? heading).querySelectorAll("a")].some(
+  [...(parentOf(heading) ?? heading).querySelectorAll("a")].some(
     (link) => link.pathname === "/" && link.origin !== "null" && belongsTo(link, heading),
   );
 
@@ -34,8 +33,7 @@ function* namedByHead(doc: Document): Generator<undefined, Element | null, undef
   const walker = doc.createTreeWalker(doc.body, 4);
   for (let seen = 0; key.length > 3 && seen < MOST_TEXTS && walker.nextNode(); seen++) {
     if (seen % STRIDE === 0) yield;
-    const { nodeValue, parentElement } = walker.currentNode;
-    if (nameKey(nodeValue ?? "") === key) return parentElement;
+    if (nameKey(walker.currentNode.nodeValue ?? "") === key) return parentOf(walker.currentNode);
   }
   return null;
 }
@@ -48,11 +46,11 @@ function largestBy(button: Element, survey: Survey): Element | null {
   const walker = block.ownerDocument.createTreeWalker(block, 4);
   let best: { element: Element | null; size: number } = { element: null, size: 0 };
   for (let seen = 0; seen < MOST_NEAR && walker.nextNode(); seen++) {
-    const { nodeValue, parentElement } = walker.currentNode;
-    if (!parentElement || letters(nodeValue ?? "") < 3 || priced.has(parentElement)) continue;
-    const { fontSize = "" } = block.ownerDocument.defaultView?.getComputedStyle(parentElement) ?? {};
+    const element = parentOf(walker.currentNode);
+    if (!element || letters(walker.currentNode.nodeValue ?? "") < 3 || priced.has(element)) continue;
+    const { fontSize = "" } = block.ownerDocument.defaultView?.getComputedStyle(element) ?? {};
     const size = Number.parseFloat(fontSize);
-    if (size > best.size) best = { element: parentElement, size };
+    if (size > best.size) best = { element, size };
   }
   return best.element;
 }

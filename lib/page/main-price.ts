@@ -1,13 +1,12 @@
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { plainText } from "./plain-text.ts";
-import { readTag } from "./price.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 
 /** The price that a button names ("Add to bag, $188"). */
 function priceOn(button: Element, context: Context): PriceLeaf[] {
   const text = plainText(button.textContent);
-  const { amounts, words, denied } = readTag(text, context.hint);
+  const { amounts, words, denied } = context.readTag(text);
   return denied || amounts.length === 0 ? [] : [{ element: button, text, tag: text, words, amounts }];
 }
 

@@ -1,15 +1,16 @@
-import { countUp, nearest } from "./ancestors.ts";
+import { countUp, nearest, parentOf } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { pricesBy } from "./main-price.ts";
+import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "./picture-urls.ts";
 import { headingText, nameKey } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { Described } from "./structured.ts";
-import { BROKEN, SMALLEST_BARE, type Survey } from "./survey.ts";
+import type { Survey } from "./survey.ts";
 
 /** More buttons that buy than this belong to a list. */
 const MOST_BUYS = 4;
@@ -65,7 +66,8 @@ const namesBetter = ({ title = "", described }: MainDraft, doc: Document): numbe
 /** Prices of the same tag as the first: not far from it, and before the next heading. */
 function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   const first = prices[0]?.element;
-  const block = first?.parentElement?.parentElement;
+  const inner = first && parentOf(first);
+  const block = inner && parentOf(inner);
   if (!first || !block) return prices;
   const follows = (one: Element, other: Element) => (one.compareDocumentPosition(other) & 4) > 0;
   const next = [...block.querySelectorAll("h2,h3,h4,h5,h6,summary")].find((part) => follows(first, part));

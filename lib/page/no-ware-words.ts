@@ -6,7 +6,7 @@ const WORD = "a-zà-ž";
 
 /** What is asked of a visitor who is to come, work, give or sign up, in the ten languages of slot words. */
 export const CALL =
-  /^[^a-zà-ž]*(apply|(re)?book\b|reserve|enrol|register|rsvp|join|sign up|donate|redeem|(start|try) .*(trial|free)|(get|buy|acquista|acheter|comprar|köp|kup) .{0,5}(tickets|bigliett|billet|entradas|biljett|bilet)|tickets? (kaufen|sichern|kopen)|(zum |les |i )?(tickets?|billets?|bilety?|biljetter|biglietti|bilhetes|ingressos|entradas|kaarten)\b|check avail|bewerben|jetzt (buchen|bewerben|anmelden|spenden)|buchen|reserv|anmelden|spenden|einlösen|platz sichern|postuler|réserver|s.inscrire|je (donne|réserve|m.inscris)|faire un don|inscr[ií]|solicitar|donar|prenota|iscriviti|candidati|dona\b|candidatar|agendar|boek\b|boek nu|solliciteer|schrijf je|doneer|boka\b|ansök|anmäl|rezerwuj|zarezerwuj|zapisz się|aplikuj|matricúla|matricula|wesprzyj|予約|応募|申し?込|チケット|寄付)/;
+  /^[^a-zà-ž]*(apply|(re)?book\b|enrol|register|rsvp|join|sign up|donate|redeem|(start|try) .*(trial|free)|(get|buy|acquista|acheter|comprar|köp|kup) .{0,5}(tickets|bigliett|billet|entradas|biljett|bilet)|tickets? (kaufen|sichern|kopen)|(zum |les |i )?(tickets?|billets?|bilety?|biljetter|biglietti|bilhetes|ingressos|entradas|kaarten)\b|check avail|bewerben|jetzt (buchen|bewerben|anmelden|spenden)|buchen|reserv|anmelden|spenden|einlösen|platz sichern|postuler|réserver|s.inscrire|je (donne|réserve|m.inscris)|faire un don|inscr[ií]|solicitar|donar|prenota|iscriviti|candidat|dona\b|agendar|boek\b|solliciteer|schrijf je|doneer|boka\b|ansök|anmäl|rezerwuj|zarezerwuj|zapisz się|aplikuj|matric[uú]la|wesprzyj|予約|応募|申し?込|チケット|寄付)/;
 
 /** Parts of an address under which no wares lie. */
 export const PATH =
@@ -27,6 +27,9 @@ export const RATE = new RegExp(
 /** Facts of stays, work, events, collections and cars. */
 export const FACT =
   /\b(bedrooms?|sleeps \d|\d+ (guests|backers|supporters)|raised (of|so far)|pledged|full[- ]time|part[- ]time|vollzeit|teilzeit|temps (plein|partiel)|jornada completa|tempo (pieno|integral)|voltijd|deeltijd|heltid|deltid|pełny etat)\b|\b\d{1,2}([:.]\d\d)? ?([ap]\.?m\b|uhr\b)|\d[.,\d ]{3,} km\b|\d ?(m²|m2\b|sq ?ft)|(\b([01]?\d|2[0-3]):[0-5]\d\b(?!:)[^:]*){2}|正社員|アルバイト/;
+
+/** A line that is no more than a number of points: what is paid with those that a shop gives, where nothing leads to it. */
+export const POINTS = /^\d[\d., ]* ?(points|pts|pkt|punkt(e|ów|er)|puntos|punti|pontos|punten|poäng)\.?$/m;
 
 /** What is paid by the month; clothes are too, where their picture leads to them. */
 export const MONTHLY = new RegExp(

@@ -1,7 +1,7 @@
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
-import { CALL, FACT, HEADING, MONTHLY, PATH, RATE } from "./no-ware-words.ts";
+import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE } from "./no-ware-words.ts";
 import { headingText, linesOf, nameKey } from "./plain-text.ts";
 import type { FoundProduct } from "./product.ts";
 
@@ -72,6 +72,7 @@ export function offersNoWare(one: FoundProduct): boolean {
     RATE.test(text) ||
     (!image?.closest("a[href]") && MONTHLY.test(text)) ||
     FACT.test(text) ||
+    (!link && POINTS.test(text)) ||
     root.querySelector("time") !== null ||
     callsElsewhere(one)
   );

@@ -1,4 +1,4 @@
-import { nearest } from "./ancestors.ts";
+import { nearest, parentOf } from "./ancestors.ts";
 import { shownUrl } from "./picture-urls.ts";
 import type { FoundProduct } from "./product.ts";
 
@@ -39,7 +39,7 @@ export function otherPictures({ role, root, image }: FoundProduct): HTMLImageEle
   const pictures = [...root.querySelectorAll("img")].slice(0, MOST_LOOKED_AT);
   const front = pictures.find((picture) => picture === image);
   if (!front) return [];
-  const isBeside = (up: Element) => up === root || up.parentElement?.querySelector(NAMES) != null;
+  const isBeside = (up: Element) => up === root || parentOf(up)?.querySelector(NAMES) != null;
   const gallery = role === "main" ? nearest(front, isBeside) : root;
   const files = new Set([fileOf(shownUrl(front) ?? "")]);
   const others: HTMLImageElement[] = [];

@@ -1,3 +1,5 @@
+import { parentOf } from "./ancestors.ts";
+
 /** Widest rendition worth having, and the narrowest that is enough, in pixels: a sample is 96 pixels a side. */
 const ENOUGH = 300;
 
@@ -58,12 +60,18 @@ function written(element: Element): readonly string[] {
     if (/srcset/.test(name)) later.push(...fromSrcset(text));
     else if (PICTURE_FILE.test(text) || /src|original/.test(name)) later.push(text);
   }
-  return [...later, ...fromSrcset(value("srcset")), ...backgroundOf(value("style"))];
+  return [...later, ...fromSrcset(value("srcset")), value("poster"), ...backgroundOf(value("style"))];
 }
+
+/** The addresses that an image resolved by itself, far faster than a URL does; a video's are no pictures. */
+const ownUrls = (element: Element): readonly string[] =>
+  "naturalWidth" in element && "currentSrc" in element && "src" in element
+    ? [element.currentSrc, element.src].map(String)
+    : [];
 
 /** The address of the picture that an image shows now, or null where it shows none or a stand-in. */
 export function shownUrl(element: Element): string | null {
-  const url = "currentSrc" in element && "src" in element ? String(element.currentSrc || element.src) : "";
+  const url = ownUrls(element).find(Boolean) ?? "";
   return /^https?:/.test(url) && !isStandIn(url) ? url : null;
 }
 
@@ -75,15 +83,14 @@ export function pictureUrls(element: Element): readonly string[] {
   const shown = shownUrl(element);
   // Other renditions of what shows are no better; what an attribute promises may be.
   if (shown && !element.getAttributeNames().some(promises)) return [shown];
-  // An image resolves its own address far faster than a URL does.
-  const own =
-    "currentSrc" in element && "src" in element ? [element.currentSrc, element.src].map(String) : [];
-  const found = [...own, ...written(element)];
+  const found = [...ownUrls(element), ...written(element)];
   const picture = element.closest("picture");
   for (const source of picture?.querySelectorAll("source") ?? []) found.push(...written(source));
   const spare = shown
     ? null
-    : (picture ?? element).parentElement?.querySelector(":scope>noscript")?.textContent.slice(0, 8000);
+    : parentOf(picture ?? element)
+        ?.querySelector(":scope>noscript")
+        ?.textContent.slice(0, 8000);
   for (const match of spare?.matchAll(/\bsrc=["']?([^"'\s>]+)/g) ?? [])
     found.push((match[1] ?? "").replaceAll("&amp;", "&"));
   if (found.every((address) => !address)) {

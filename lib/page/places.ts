@@ -1,7 +1,8 @@
+import { isPlain, nearest } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import { type Cluster, clustersOf } from "./clusters.ts";
 import { addedContext, type Context, readContext } from "./context.ts";
-import { leadsToProduct } from "./link.ts";
+import { leadsToCollection, leadsToProduct } from "./link.ts";
 import { scopesAround } from "./scopes-around.ts";
 import { type Survey, surveyOf } from "./survey.ts";
 
@@ -17,13 +18,17 @@ export interface Places {
 /** Links by which a tile without a price may be known; looser than `leadsToProduct`. */
 const PRODUCT_LINKS = ["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${part}" i]`).join();
 
+/** Classes by which tiles without a price may be known on a page that is a collection by its address. */
+const PRODUCT_NAMES = '[class*="product" i] a[href]';
+
 /** The places, or null where nothing can come of them. */
 function worthwhile(places: Places): Places | null {
   const { whole, clusters, survey, context } = places;
   const { doc, described } = context;
   if (clusters.some(({ holdsMore }) => !holdsMore)) return places;
   const told = () => described.length > 0 || doc.querySelector(PRODUCT_LINKS) !== null;
-  const sells = () => leadsToProduct(doc.URL) || buttonsIn(doc).some(buys);
+  const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
+  const sells = () => leadsToProduct(doc.URL) || buttonsIn(doc).some(buys) || lists();
   return survey.pictures.length > 0 && (told() || (whole && sells())) ? places : null;
 }
 
@@ -45,8 +50,9 @@ export function* findAddedPlaces(
   added: readonly Element[],
 ): Generator<undefined, Places | null, undefined> {
   if (!doc.defaultView) return null;
-  const context = yield* addedContext(doc, added);
-  const scopes = yield* scopesAround(doc, added);
+  const plain = added.flatMap((element) => nearest(element, isPlain) ?? []);
+  const context = yield* addedContext(doc, plain);
+  const scopes = yield* scopesAround(doc, plain);
   if (scopes.length === 0) return null;
   const survey = yield* surveyOf(scopes, context.hint);
   const clusters = yield* clustersOf(survey);

@@ -1,3 +1,4 @@
+import { parentOf } from "./ancestors.ts";
 import type { MoneyHint } from "./currency.ts";
 import { letters } from "./letters.ts";
 import { type Amount, readTag } from "./price.ts";
@@ -53,14 +54,14 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
   const written = node.nodeValue ?? "";
   if (!FIGURE.test(written)) return null;
   const text = written.trim();
-  const element = node.parentElement;
+  const element = parentOf(node);
   if (!element || text.length > LONGEST_TAG) return null;
   const alone = readTag(letters(text) > MOST_LETTERS ? "" : text, hint);
   const own = alone.amounts;
   if (own.length === 0 && !FIGURES.test(text)) return null;
   if (element.closest("script,style,noscript,template,option,button,label,textarea")) return null;
   if (own.length > 0) {
-    const parent = element.parentElement;
+    const parent = parentOf(element);
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
     const wide = parent && parent.textContent.length < LONGEST_TAG / 2;
     const joined = wide ? joinedText(parent) : text;
@@ -70,7 +71,7 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
     return denied ? null : { element, text, tag: same ? joined : text, words: alone.words, amounts };
   }
   const figure = readTag(`${text},-`, hint).amounts;
-  for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = up.parentElement, step++) {
+  for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
     if (up.textContent.length > LONGEST_TAG) return null;
     const tag = joinedText(up);
     const bare =

@@ -1,4 +1,4 @@
-import { nameOf } from "./ancestors.ts";
+import { allIn, nameOf, parentOf } from "./ancestors.ts";
 import { plainText } from "./plain-text.ts";
 import type { FoundProduct } from "./product.ts";
 
@@ -14,13 +14,14 @@ const COLOR_NAME = /colou?r|swatch|farb|couleur|kleur|färg|kolor/i;
 /** Words of the chosen variant: what stands where colours are chosen, else all that is chosen. */
 function chosenWords(root: Element): string {
   const words: string[] = [];
-  for (const choice of [...root.querySelectorAll(CHOSEN)].slice(0, MOST_CHOICES)) {
+  for (const choice of allIn(root, CHOSEN).slice(0, MOST_CHOICES)) {
     const said = ["aria-label", "title", "value"]
       .map((name) => choice.getAttribute(name))
       .concat(choice.textContent)
       .map(plainText);
     const text = said.find((words) => words.length > 1 && words.length < 40) ?? "";
-    const place = [choice, choice.parentElement, choice.parentElement?.parentElement];
+    const around = parentOf(choice);
+    const place = [choice, around, around && parentOf(around)];
     const among = place.some(
       (near) => near && COLOR_NAME.test(`${nameOf(near)} ${near.getAttribute("name")}`),
     );

@@ -17,7 +17,7 @@ const MOST_PRODUCTS = 2000;
  */
 export function* readTiles(
   { survey, clusters, context }: Places,
-  main: Pick<MainDraft, "root" | "heading"> | null,
+  main: MainDraft | null,
   doubted?: Doubted,
 ): Generator<undefined, readonly FoundProduct[], undefined> {
   const products: FoundProduct[] = [];
@@ -48,7 +48,7 @@ export function* readTiles(
   }
   for (const tile of tiles) yield* consider(tileRoot(tile, survey), tile);
   const taken = (picture: Element) => nearest(picture, (up) => roots.has(up) || up === main?.root) !== null;
-  for (const [root, pictures] of yield* unpricedTiles(survey, context, products, taken)) {
+  for (const [root, pictures] of yield* unpricedTiles(survey, context, products, main, taken)) {
     yield* consider(root, { pictures, prices: [] });
   }
   return products;

@@ -1,4 +1,4 @@
-import { within } from "./ancestors.ts";
+import { allIn, nearest, parentOf, within } from "./ancestors.ts";
 import { currencyCode } from "./currency.ts";
 import { plainText } from "./plain-text.ts";
 import { parseAmount } from "./price.ts";
@@ -130,10 +130,9 @@ function jsonProducts(data: unknown): Described[] {
 
 /** The value of a property in the markup, by microdata or RDFa; not one of a thing nested deeper. */
 function markupValue(root: Element, name: string): string {
-  for (const holder of root.querySelectorAll(
-    `[itemprop~="${name}"],[property~="${name}"],[property~="schema:${name}"]`,
-  )) {
-    const owner = holder.parentElement?.closest("[itemscope],[typeof]");
+  const selector = `[itemprop~="${name}"],[property~="${name}"],[property~="schema:${name}"]`;
+  for (const holder of allIn(root, selector)) {
+    const owner = nearest(parentOf(holder), (up) => up.matches("[itemscope],[typeof]"));
     if (
       owner &&
       owner !== root &&

@@ -1,5 +1,6 @@
 import { countUp, nameOf, within } from "./ancestors.ts";
 import type { MoneyHint } from "./currency.ts";
+import { BROKEN, SMALLEST_PICTURE } from "./picture-sizes.ts";
 import { type PriceLeaf, priceLeafAt } from "./price-leaf.ts";
 
 /** Bounds on hostile pages. */
@@ -10,18 +11,11 @@ const MOST_SHADOWS = 4000;
 const PICTURES_STRIDE = 20;
 const NODES_STRIDE = 60;
 
-/** A picture narrower or lower than this is an icon, in CSS pixels; a tile's picture on a phone is about 150. */
-export const SMALLEST_PICTURE = 48;
-/** A picture without a link, a button or a product's name around it is at least this wide, in CSS pixels. */
-export const SMALLEST_BARE = 100;
-/** A browser draws a picture that did not come as a square of this side where nothing gives it a size, in CSS pixels. */
-export const BROKEN = 16;
-
 const ICON_NAME = /\b(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)\b/i;
 const LOGO_FILE = /\blogo|[-_]logo/i;
 /** Elements that may show a picture. */
 export const PICTURES =
-  'img,[style*="url("],[data-bg],[data-background],[data-bgset],[data-background-image]';
+  'img,video[poster],[style*="url("],[data-bg],[data-background],[data-bgset],[data-background-image]';
 
 /** What a stretch of page shows that products are made of. */
 export interface Survey {

@@ -1,5 +1,5 @@
-import { parentOf } from "./ancestors.ts";
-import { type Cluster, WHOLE } from "./clusters.ts";
+import { parentOf, WHOLE } from "./ancestors.ts";
+import type { Cluster } from "./clusters.ts";
 import { letters } from "./letters.ts";
 import type { Survey } from "./survey.ts";
 

@@ -1,3 +1,4 @@
+import { parentOf } from "./ancestors.ts";
 import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
 import { headingText, linesOf, nameKey, plainText } from "./plain-text.ts";
@@ -63,7 +64,7 @@ function weigh(
   for (
     let up: Element | null = holder, level = 0;
     up && up !== root && level < LEVELS;
-    up = up.parentElement, level++
+    up = parentOf(up), level++
   ) {
     const { tagName } = up;
     if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
@@ -115,7 +116,7 @@ export function titleIn(
   const walker = root.ownerDocument.createTreeWalker(root, 4);
   let best: Guess = { text: "", from: null, score: -1 };
   for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
-    const parent = node.parentElement;
+    const parent = parentOf(node);
     const written = node.nodeValue ?? "";
     if (!parent || !/\p{L}/u.test(written)) continue;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;

@@ -1,7 +1,7 @@
-import { addTo, nameOf, parentOf } from "./ancestors.ts";
-import { WHOLE } from "./clusters.ts";
+import { addTo, nameOf, parentOf, WHOLE } from "./ancestors.ts";
 import type { Context } from "./context.ts";
-import { leadsToGroup, leadsToProduct, linkIn, linkUrl } from "./link.ts";
+import { leadsToCollection, leadsToGroup, leadsToProduct, linkIn, linkUrl } from "./link.ts";
+import type { MainDraft } from "./main-product.ts";
 import type { FoundProduct } from "./product.ts";
 import type { Survey } from "./survey.ts";
 
@@ -11,6 +11,8 @@ const LEVELS = 7;
 const MOST_PICTURES = 4;
 /** Elements around each member of a list, up to the list: a table in a table cell has four. */
 const MOST_WRAPS = 4;
+/** Tiles of one kind from which on a store that shows no price at all is believed to show products. */
+const LEAST_ALIKE = 3;
 /** Pictures looked at between two yields. */
 const STRIDE = 20;
 
@@ -18,14 +20,20 @@ const TILE_NAME =
   /(^|[\s_-])product(?!s|-?(categor|grid|list|gallery|media|image|thumb))([\s_-]|$)|product-?(card|item|tile)/i;
 const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article/i;
 
+/** An address without what marks a place on its page or a way to it. */
+const pageOf = (link: string): string => link.replace(/\/?([?#].*)?$/, "");
 /** The path a link lies in: products of one store share it, its campaigns do not. */
 const branch = (link: string | null): string => link?.replace(/[^/]*\/?([?#].*)?$/, "") ?? "";
+/** Whether a path is more than a store's own address. */
+const isDeep = (path: string): boolean => /^https?:\/\/[^/]+\/./.test(path);
 
 /** What the tiles that have a price have in common. */
 interface Kin {
   readonly branches: ReadonlySet<string>;
   /** Their lists, each with what its members are called. */
   readonly lists: ReadonlyMap<Element, string>;
+  /** Whether this may be one of several products of a store that shows no price at all; `named`: its markup says so. */
+  mayBe(link: string, named: boolean): boolean;
 }
 
 const kindOf = ({ tagName, classList }: Element): string => `${tagName} ${classList[0] ?? ""}`;
@@ -44,7 +52,21 @@ function placesOf(element: Element): readonly (readonly [list: Element, kind: st
   return places;
 }
 
-function kinOf(tiles: readonly FoundProduct[]): Kin {
+/**
+ * In a store that shows no price, products lie where the one lies that the page is about; or the page is a collection
+ * by its address, and what its markup calls products lies elsewhere, in one place. A landing page's categories lie below it.
+ */
+function unpricedKin(main: MainDraft | null, { URL: here }: Document): Kin["mayBe"] {
+  if (main) {
+    const own = main.prices.length > 0 || main.described?.price ? "" : branch(here);
+    return (link) => isDeep(own) && branch(link) === own && pageOf(link) !== pageOf(here);
+  }
+  const collection = leadsToCollection(here);
+  return (link, named) =>
+    collection && named && isDeep(branch(link)) && !branch(link).startsWith(`${pageOf(here)}/`);
+}
+
+function kinOf(tiles: readonly FoundProduct[], main: MainDraft | null, doc: Document): Kin {
   const places = tiles.map(({ root }) => placesOf(root));
   const members = new Map<Element, number>();
   for (const [list] of places.flat()) members.set(list, (members.get(list) ?? 0) + 1);
@@ -53,7 +75,17 @@ function kinOf(tiles: readonly FoundProduct[]): Kin {
     const first = around.find(([list]) => (members.get(list) ?? 0) > 1);
     return first ? [first] : [];
   });
-  return { branches: new Set(tiles.map((tile) => branch(tile.link))), lists: new Map(shared) };
+  return {
+    branches: new Set(tiles.map((tile) => branch(tile.link))),
+    lists: new Map(shared),
+    mayBe: tiles.length > 0 ? () => false : unpricedKin(main, doc),
+  };
+}
+
+/** A tile, and what others like it have in common with it, where it is none without others; "" where it is one alone. */
+interface Unpriced {
+  readonly root: Element;
+  readonly like: string;
 }
 
 /** The tile around a picture that the page says is a product's, or null. */
@@ -61,8 +93,8 @@ function rootAround(
   picture: Element,
   survey: Survey,
   context: Context,
-  { branches, lists }: Kin,
-): Element | null {
+  { branches, lists, mayBe }: Kin,
+): Unpriced | null {
   let named = false;
   let up = parentOf(picture);
   for (let level = 0; up && level < LEVELS; up = parentOf(up), level++) {
@@ -76,7 +108,8 @@ function rootAround(
     if (!link || leadsToGroup(link) || !/\p{L}{2}/u.test(up.textContent)) continue;
     const beside = placesOf(up).some(([list, kind]) => lists.get(list) === kind);
     const kin = branches.size > 0 ? (named || beside) && branches.has(branch(link)) : leadsToProduct(link);
-    if (kin || context.describedAs(link, "")) return up;
+    if (kin || context.describedAs(link, "")) return { root: up, like: "" };
+    if (mayBe(link, named)) return { root: up, like: `${kindOf(up)} ${branch(link)}` };
   }
   return null;
 }
@@ -89,14 +122,19 @@ export function* unpricedTiles(
   survey: Survey,
   context: Context,
   tiles: readonly FoundProduct[],
+  main: MainDraft | null,
   taken: (picture: Element) => boolean,
 ): Generator<undefined, ReadonlyMap<Element, readonly Element[]>, undefined> {
-  const kin = kinOf(tiles);
+  const kin = kinOf(tiles, main, context.doc);
   const roots = new Map<Element, Element[]>();
+  const alike = new Map<string, Set<Element>>();
   for (const [i, picture] of survey.pictures.entries()) {
     if (i % STRIDE === 0) yield;
-    const root = taken(picture) ? null : rootAround(picture, survey, context, kin);
-    if (root) addTo(roots, root, picture);
+    const found = taken(picture) ? null : rootAround(picture, survey, context, kin);
+    if (!found) continue;
+    addTo(roots, found.root, picture);
+    if (found.like) alike.set(found.like, (alike.get(found.like) ?? new Set()).add(found.root));
   }
+  for (const few of alike.values()) if (few.size < LEAST_ALIKE) for (const root of few) roots.delete(root);
   return roots;
 }

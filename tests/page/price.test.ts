@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { currencyOf, type MoneyHint } from "../../lib/page/currency.ts";
-import { lowestPrice, parseAmount, readTag } from "../../lib/page/price.ts";
+import { lowestPrice } from "../../lib/page/lowest-price.ts";
+import { parseAmount, readTag } from "../../lib/page/price.ts";
 
 const NO_HINT: MoneyHint = { codes: [], regions: [] };
 const from = (...regions: string[]): MoneyHint => ({ codes: [], regions });

@@ -10,6 +10,7 @@ import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
 import { SHOPS_HOME_MADE } from "./shops-home-made.ts";
 import { SHOPS_MET_LATE } from "./shops-met-late.ts";
 import { SHOPS_UNLIKE_ANY } from "./shops-unlike-any.ts";
+import { SHOPS_WITHOUT_PRICES } from "./shops-without-prices.ts";
 import { TILE_CASES } from "./tiles.ts";
 import { TILES_BY_WHAT_THEY_SAY } from "./tiles-by-what-they-say.ts";
 import { WHOLE_PAGES } from "./whole-pages.ts";
@@ -26,6 +27,7 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["shops by kit", SHOPS_BY_KIT],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],
+  ["shops without prices", SHOPS_WITHOUT_PRICES],
   ["prices near by", PRICES_NEAR_BY],
   ["tiles by what they say", TILES_BY_WHAT_THEY_SAY],
   ["pages without products", PAGES_WITHOUT_PRODUCTS],

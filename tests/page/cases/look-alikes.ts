@@ -21,6 +21,16 @@ const beside = (name: string, body: string, more: Partial<PageCase> = {}): PageC
   ...more,
 });
 
+/** Fields called as what may be asked of an element. */
+const FIELDS = (
+  "parentElement parentNode host textContent getAttribute getAttributeNames matches closest contains children id " +
+  "ownerDocument querySelector querySelectorAll checkVisibility getBoundingClientRect compareDocumentPosition " +
+  "localName tagName className classList nodeType shadowRoot isConnected"
+)
+  .split(" ")
+  .map((name) => `<input type="hidden" name="${name}">`)
+  .join("");
+
 /** What looks like products and is none, alone and beside products. */
 export const LOOK_ALIKE_CASES: readonly PageCase[] = [
   nothing(
@@ -99,12 +109,18 @@ export const LOOK_ALIKE_CASES: readonly PageCase[] = [
     "a footer with offers",
     `<footer><ul>${tile("f1", "Footer socks", "$9")}${tile("f2", "Footer scarf", "$19")}</ul></footer>`,
   ),
-  beside(
-    "a form that answers with its fields when it is asked for what is around it",
-    `<form id="f"><ul>${tile("f3", "Form socks", "$9")}${tile("f4", "Form scarf", "$19")}</ul><input name="parentElement"><input name="parentNode"><input name="host"></form>`,
-    {
-      layout: true,
-      products: [...shown, ...expected("Form socks | 9 | USD | f3", "Form scarf | 19 | USD | f4")],
-    },
+  ...[
+    `<form><ul>${tile("f3", "Form socks", "$9")}${tile("f4", "Form scarf", "$19")}</ul>${FIELDS}</form>`,
+    `<form itemscope>${tile("f3", "Form socks", "$9")}${tile("f4", "Form scarf", "$19")}${FIELDS}</form>`,
+    `<ul>${tile("f3", "Form socks", `$9<form action="/cart/add"><button>Add to cart</button>${FIELDS}</form>`)}<li><form class="product"><a href="/p/f4"><img src="/i/f4.jpg" width="200" height="260"></a><h3>Form scarf</h3>$19 <button>Add to cart</button>${FIELDS}</form></li></ul>`,
+  ].map((forms, i) =>
+    beside(
+      `a form that answers with its fields when it is asked, ${["around a list", "as a list", "in a tile and around one"][i]}`,
+      forms,
+      {
+        layout: true,
+        products: [...shown, ...expected("Form socks | 9 | USD | f3", "Form scarf | 19 | USD | f4")],
+      },
+    ),
   ),
 ];

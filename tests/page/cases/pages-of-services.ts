@@ -100,6 +100,31 @@ export const PAGES_OF_SERVICES: readonly PageCase[] = [
       ["second", "A pair of shoes", "€100", `<a href="#enter">Take part</a>`] as const,
     ].map(bare),
   ),
+  page(
+    "vouchers paid with points, by a button that adds them",
+    "Kółko stałych gości",
+    [
+      ["bon", "Bon na 20 zł", "400 pkt", `<button>Dodaj do konta</button>`] as const,
+      ["krawiec", "Poprawki krawieckie -40 zł", "700 pkt", `<button>Dodaj do konta</button>`] as const,
+    ].map((card) => bare(card).replace("card", "card product")),
+    { lang: "pl" },
+  ),
+  page(
+    "rewards for points, kept in an account",
+    "Gracias por volver",
+    [
+      ["vale", "Vale de 15 €", "300 puntos", `<button>Añadir a mi cuenta</button>`] as const,
+      ["taller", "Arreglos", "450 puntos", `<p>Valor 30 €</p><button>Añadir a mi cuenta</button>`] as const,
+    ].map(bare),
+    { lang: "es" },
+  ),
+  {
+    name: "wares that give points, with a button for a list of wishes",
+    head: STYLE,
+    body: `${HEAD}<main><h1>New this week</h1><div class="g">${linked("/wares")(["apron", "Loom apron", "£48", "<p>480 points</p>"])}${linked("/wares")(["scarf", "Indigo scarf", "£36", "<p>360 points</p>"])}</div></main>`,
+    kind: "listing",
+    products: expected("Loom apron | 48 | GBP | apron", "Indigo scarf | 36 | GBP | scarf"),
+  },
   {
     ...page(
       "dishes, by what the page's data says it is",

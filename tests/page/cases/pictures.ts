@@ -58,6 +58,11 @@ export const PICTURE_CASES: readonly PageCase[] = [
     `<img src="/i/skirt.svg" width="200" height="260">`,
   ),
   withPictures(
+    "a film with its first picture, alone or see-through over a picture",
+    `<video poster="/i/camp.jpg" src="/i/walk.mp4" style="width:200px;height:260px"></video>`,
+    `<img src="/i/skirt.jpg" width="200" height="260"><video src="/i/turn.mp4" style="width:200px;height:260px;opacity:0"></video>`,
+  ),
+  withPictures(
     "an icon file beside the picture",
     `<img src="/i/zoom.svg" width="24" height="24"><img src="/i/camp.jpg" width="200" height="260">`,
     `<img src="/i/zoom.svg" width="24" height="24"><img src="/i/skirt.jpg" width="200" height="260">`,

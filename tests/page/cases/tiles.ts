@@ -105,6 +105,31 @@ export const TILE_CASES: readonly PageCase[] = [
     `<div class="tabs"><div role="tabpanel"><div><a href="/p/camp"><img src="/i/camp.jpg"></a><h3>Linen camp shirt</h3><p>€49</p></div></div><div role="tabpanel" style="display:none"><div><a href="/p/skirt"><img src="/i/skirt.jpg"></a><h3>Pleated midi skirt</h3><p>€69.50</p></div></div></div>`,
   ),
   {
+    name: "outfits with their total, the single pieces in hidden pop-overs",
+    body: `<style>.look{position:relative;width:300px}.pop{display:none}</style><div style="display:flex">${[
+      ["Harbour morning", "harbour", "€310"],
+      ["First frost", "frost", "€455"],
+    ]
+      .map(
+        ([name, slug, total]) =>
+          `<article class="look"><a href="/outfits/${slug}"><img src="/i/${slug}.jpg" width="300" height="400"></a>${["Wool jumper", "Pleated trousers"].map((piece, i) => `<button>+</button><div class="pop"><img src="/i/${slug}-${i}.jpg" width="120" height="120"><b>${piece}</b><span>€${80 + i}</span><a href="/p/${slug}-${i}">See</a></div>`).join("")}<h3>${name}</h3><p>${total}</p></article>`,
+      )
+      .join("")}</div>`,
+    kind: "listing",
+    products: expected("Harbour morning | 310 | EUR | harbour.jpg", "First frost | 455 | EUR | frost.jpg"),
+    layout: true,
+  },
+  ...[
+    `<p>Gift box €5</p><div role="tabpanel" style="display:none">`,
+    `<img src="/i/wrap.jpg" width="600" height="200"><p>Gift box €5</p><div role="tabpanel"><p><a href="/p/camp"><img src="/i/camp.jpg" width="200" height="260"></a><b>Linen camp shirt</b> €49</p></div><div role="tabpanel" style="display:none">`,
+  ].map((above, i) =>
+    listing(
+      `a note with an amount above a panel that is not displayed, ${["alone", "beside one that is"][i]}`,
+      `<div class="tabs">${above}<p><a href="/p/skirt"><img src="/i/skirt.jpg"></a><b>Pleated midi skirt</b> €69.50</p></div></div>`,
+      { layout: true, products: two.slice(1 - i) },
+    ),
+  ),
+  {
     name: "a right-to-left page with titles in Arabic",
     lang: "ar",
     body: `<div dir="rtl"><div><a href="/p/1"><img src="/i/a.jpg"></a><h3>فستان صيفي طويل</h3><span>450.00 ر.س</span></div><div><a href="/p/2"><img src="/i/b.jpg"></a><h3>قميص قطن أبيض</h3><span>٢٢٠٫٥٠ ر.س</span></div></div>`,
