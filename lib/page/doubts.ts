@@ -1,3 +1,4 @@
+import { isAlreadyTaken } from "./already-taken.ts";
 import { parentOf } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
@@ -6,7 +7,7 @@ import { isPutAway } from "./furniture.ts";
 import { leadsNowhere } from "./leads-nowhere.ts";
 import { letters } from "./letters.ts";
 import { leadsToGroup, leadsToProduct, linkUrl } from "./link.ts";
-import { isAmongNoWares, offersNoWare } from "./offers-no-ware.ts";
+import { isAmongNoWares, namesVoucher, offersNoWare } from "./offers-no-ware.ts";
 import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 import type { FoundProduct } from "./product.ts";
 import type { Survey } from "./survey.ts";
@@ -53,6 +54,7 @@ const SEE_ALL =
 const standsApart: Doubt = ({ root, prices, context: { furniture } }) =>
   furniture.isApart(root) || (prices.length > 0 && prices.every(({ element }) => furniture.isApart(element)));
 const isPutAwayWithItsList: Doubt = ({ root, context }) => isPutAway(root, context.furniture);
+const isTaken: Doubt = ({ root, survey, context }) => isAlreadyTaken(root, survey, context);
 const asksForAGift: Doubt = ({ root }) =>
   GIFT.test(`${root.textContent.slice(0, MOST_TEXT)} ${root.querySelector("a[href]")?.getAttribute("href")}`);
 const hasNoNameOrPicture: Doubt = ({ product }) => !product();
@@ -64,12 +66,14 @@ const isNoWare: Doubt = ({ product }) => {
   const one = product();
   return one !== null && offersNoWare(one);
 };
+const isAVoucher: Doubt = ({ product }) => namesVoucher(product()?.title ?? "");
 const leadsToAGroup: Doubt = ({ product }) => leadsToGroup(product()?.link ?? "");
 
 /** A group of products is shown as one is, with the lowest of its prices. */
 const namesAGroup: Doubt = ({ product, prices, root }) => {
   const { title = "", link } = product() ?? {};
-  if (prices.length === 0 || leadsToProduct(link ?? "") || buttonsIn(root).some(buys)) return false;
+  const buyable = () => buttonsIn(root).some((button) => buys(button) && linkUrl(button) !== link);
+  if (prices.length === 0 || leadsToProduct(link ?? "") || buyable()) return false;
   const from = prices.every(({ text, tag }) => FROM.test(text) || FROM.test(tag));
   const said = prices.reduce((sum, { text }) => sum + letters(text), letters(title));
   const terse = letters(root.textContent.slice(0, MOST_TEXT)) <= said + MOST_BESIDE;
@@ -88,18 +92,37 @@ const linksIn = (root: Element): number =>
     ),
   ).size;
 
-/** A list has at least so many members, of which so large a part has a price: that of wares, not of groups with a campaign. */
-const LEAST_MEMBERS = 4;
+/**
+ * A list has at least so many members, of which so large a part has a price: that of wares, not of groups with a campaign or
+ * of articles; more where the amount is a part of their names.
+ */
+const LEAST_MEMBERS = 3;
 const LEAST_PRICED = 0.25;
+const LEAST_NAMED_PRICED = 0.5;
+/** Elements around a member of a list, up to the list. */
+const MOST_WRAPS = 4;
 
 const isOddOneOut: Doubt = ({ product, prices, root, survey }) => {
-  const { evidence, link } = product() ?? {};
-  if (prices.length === 0 || evidence?.length !== 1 || leadsToProduct(link ?? "")) return false;
-  const members = [...(parentOf(root)?.children ?? [])].filter(
-    (other) => other.tagName === root.tagName && survey.picturesIn.has(other),
-  );
-  const priced = members.filter((other) => survey.pricesIn.has(other));
-  return members.length >= LEAST_MEMBERS && priced.length <= members.length * LEAST_PRICED;
+  const { evidence, link, title = "" } = product() ?? {};
+  if (prices.length === 0 || evidence?.includes("structured") || leadsToProduct(link ?? "")) return false;
+  const named = prices.some(({ words }) => letters(words) > 2 && title.includes(words));
+  let member: Element = root;
+  for (let wraps = 0; wraps < MOST_WRAPS; wraps++) {
+    const list = parentOf(member);
+    if (!list) return false;
+    const kind = member.classList[0] ?? "";
+    const members = [...list.children].filter(
+      (other) =>
+        other.tagName === member.tagName &&
+        (other.classList[0] ?? "") === kind &&
+        survey.picturesIn.has(other),
+    );
+    const priced = members.filter((other) => survey.pricesIn.has(other));
+    if (members.length >= LEAST_MEMBERS)
+      return priced.length <= members.length * (named ? LEAST_NAMED_PRICED : LEAST_PRICED);
+    member = list;
+  }
+  return false;
 };
 
 /** What tabs and folded parts say of shipping stands under a picture that it does not belong to. */
@@ -132,8 +155,10 @@ const isBare: Doubt = ({ product, alone, pictures, root }) => {
 export const DOUBTS: readonly Doubt[] = [
   standsApart,
   isPutAwayWithItsList,
+  isTaken,
   asksForAGift,
   hasNoNameOrPicture,
+  isAVoucher,
   leadsToAGroup,
   isAmongServices,
   isNoWare,

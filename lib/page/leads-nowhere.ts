@@ -1,4 +1,5 @@
 import { allIn } from "./ancestors.ts";
+import { BASKET_NAMES } from "./basket-names.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
@@ -25,31 +26,8 @@ const looksPressed = (element: Element | null): boolean =>
 /** Languages whose calls to buy and to see more are known. */
 const SPOKEN = /^(en|de|fr|es|it|pt|nl|sv|pl|ja)\b/i;
 
-/** Links to a basket, in the ten languages of slot words. */
-const BASKETS = [
-  "cart",
-  "basket",
-  "bag",
-  "checkout",
-  "warenkorb",
-  "panier",
-  "carrito",
-  "cesta",
-  "carrello",
-  "carrinho",
-  "sacola",
-  "winkelmand",
-  "winkelwagen",
-  "varukorg",
-  "kundvagn",
-  "koszyk",
-  "kassa",
-  "kasse",
-  "kurv",
-  "sepet",
-]
-  .map((name) => `a[href*="/${name}" i]`)
-  .join();
+/** Links to a basket. */
+const BASKETS = BASKET_NAMES.map((name) => `a[href*="/${name}" i]`).join();
 
 /** Links to the shop of a site that has other pages too. */
 const SHOPS = ["shop", "store", "boutique", "tienda", "negozio", "loja", "winkel", "butik", "sklep"]

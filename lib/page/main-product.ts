@@ -5,6 +5,7 @@ import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { pricesBy } from "./main-price.ts";
+import { namesVoucher } from "./offers-no-ware.ts";
 import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "./picture-urls.ts";
 import { headingText, nameKey } from "./plain-text.ts";
@@ -102,6 +103,7 @@ export function* mainProduct(
     }
     const inTile = (element: Element) => nearest(element, (up) => tiles.has(up)) !== null;
     const written = headingText(heading);
+    if (namesVoucher(written)) continue;
     const tells = /\p{L}{3}/u.test(written);
     const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
     const bought: Element[] = [];

@@ -21,7 +21,7 @@ const AMOUNT = `\\d[^${WORD}\\d]{0,3}(kr|zł|kč|ft|tl|lei|euro?|usd|chf|sek|nok
 
 /** What a time, a place or work costs is said by the night, the hour, the head or the year. */
 export const RATE = new RegExp(
-  `${AMOUNT}(night|hour|hr|person|guest|head|year|annum|nacht|stunde|jahr|nuit|heure|personne|an|noche|hora|persona|año|notte|ora|anno|noite|pessoa|ano|persoon|uur|jaar|natt|tim|timme|år|noc|osobę|godzinę|rok)(?![${WORD}]{2})|\\bp\\.a\\.|\\b(per|pro|par) (night|nacht|nuit|annum)\\b|[円¥\\d] ?/ ?(泊|名|人|時間)|時給|月給|年収`,
+  `${AMOUNT}(night|hour|hr|person|guest|head|year|annum|nacht|stunde|jahr|nuit|heure|personne|an|noche|hora|persona|año|notte|ora|anno|noite|pessoa|ano|porción|porzione|porção|portion|serving|portie|punt|persoon|uur|jaar|natt|tim|timme|år|noc|osobę|godzinę|rok)(?![${WORD}]{2})|\\bp\\. ?[ap]\\.|\\b(per|pro|par) (night|nacht|nuit|annum)\\b|[円¥\\d] ?/ ?(泊|名|人|時間)|時給|月給|年収`,
 );
 
 /** Facts of stays, work, events, collections and cars. */
@@ -35,3 +35,7 @@ export const POINTS = /^\d[\d., ]* ?(points|pts|pkt|punkt(e|ów|er)|puntos|punti
 export const MONTHLY = new RegExp(
   `${AMOUNT}(mo|month|monat|mois|mes|mese|mês|maand|mån|månad|miesiąc|mies)(?![${WORD}]{2})|月額`,
 );
+
+/** Names of vouchers, which have a picture and an amount and no colour of their own. */
+export const VOUCHER =
+  /(^|[^a-zà-ž])((e-?)?gift ?(cards?|vouchers?|certificates?)|(geschenk|wert)?gutscheine?|geschenkkarten?|(carte|chèque|bon)s?[- ]cadeaux?|tarjetas?( de)? regalo|carta regalo|buon[oi] regalo|cart(ão|ões)[- ](presente|oferta)|vale[- ]presente|cadeau(bon|kaart)(nen)?|presentkort|gavekort|lahjakort(ti|it)|karta (podarunkowa|prezentowa)|bon podarunkowy|dárkov(á karta|ý poukaz)|darčekov(á karta|ý poukaz)|ajándék(kártya|utalvány)|hediye (kartı|çeki)|card cadou|e-?card)([^a-zà-ž]|$)|подарочн(ая|ый) (карта|сертификат)|подарункова карт|подарунковий сертифікат|δωρο(κάρτα|επιταγή)|ギフト(カード|券)|商品券|기프트 ?카드|상품권|礼品卡|禮(品|物)卡|بطاقة (هدية|هدايا)|قسيمة|שובר|גיפט ?קארד|כרטיס מתנה|บัตรของขวัญ/;

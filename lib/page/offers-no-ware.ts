@@ -1,7 +1,7 @@
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
-import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE } from "./no-ware-words.ts";
+import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
 import { headingText, linesOf, nameKey } from "./plain-text.ts";
 import type { FoundProduct } from "./product.ts";
 
@@ -40,6 +40,9 @@ function callsElsewhere({ root, title }: FoundProduct): boolean {
 /** What is put into a basket, lies where products lie or is described as a product is a ware, whatever is said around it. */
 const isWare = ({ root, link, evidence }: FoundProduct): boolean =>
   evidence.includes("structured") || leadsToProduct(link ?? "") || buttonsIn(root).some(buys);
+
+/** Whether a name is that of a voucher. */
+export const namesVoucher = (title: string): boolean => VOUCHER.test(title.toLowerCase());
 
 /** Pages known to sell nothing, or to sell something. */
 const pages = new WeakMap<Context, boolean>();

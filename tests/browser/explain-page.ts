@@ -16,6 +16,8 @@ export interface Explanation {
 export const WHY_NOT: Readonly<Record<string, string>> = {
   standsApart: "stands in the page's navigation, footer, a dialog, a drawer or a pop-up",
   isPutAwayWithItsList: "its whole list is not displayed, and is no panel of tabs",
+  isTaken: "lies in a basket, among orders or at the check-out",
+  isAVoucher: "is called a voucher",
   asksForAGift: "asks for a gift, not for a price",
   hasNoNameOrPicture: "has no name, or no picture",
   leadsToAGroup: "leads to a category, a journal or an event",

@@ -11,6 +11,7 @@ import { SHOPS_HOME_MADE } from "./shops-home-made.ts";
 import { SHOPS_MET_LATE } from "./shops-met-late.ts";
 import { SHOPS_UNLIKE_ANY } from "./shops-unlike-any.ts";
 import { SHOPS_WITHOUT_PRICES } from "./shops-without-prices.ts";
+import { TAKEN_ALREADY } from "./taken-already.ts";
 import { TILE_CASES } from "./tiles.ts";
 import { TILES_BY_WHAT_THEY_SAY } from "./tiles-by-what-they-say.ts";
 import { WHOLE_PAGES } from "./whole-pages.ts";
@@ -31,5 +32,6 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["prices near by", PRICES_NEAR_BY],
   ["tiles by what they say", TILES_BY_WHAT_THEY_SAY],
   ["pages without products", PAGES_WITHOUT_PRODUCTS],
+  ["what is taken already", TAKEN_ALREADY],
   ["pages of services", PAGES_OF_SERVICES],
 ];

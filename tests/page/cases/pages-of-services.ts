@@ -156,4 +156,60 @@ export const PAGES_OF_SERVICES: readonly PageCase[] = [
     kind: "listing",
     products: expected("Book tote | 48 | GBP | book", "Ticket pocket coat | 236 | GBP | ticket"),
   },
+  page(
+    "dishes with what a portion costs",
+    "Was heute auf den Tisch kommt",
+    [
+      ["linsen", "Linsen mit Spätzle", "1,90 € p. P.", "45 Min"] as const,
+      ["kohl", "Gefüllter Kohl", "2,40 € pro Portion", "70 Min"] as const,
+    ].map(linked("/kochen")),
+  ),
+  page(
+    "articles, one with an amount in its headline",
+    "Nachgelesen",
+    [
+      ["jacke", "Warum eine Jacke 400 € kosten darf", "", "12. Mai"] as const,
+      ["wolle", "Woher die Wolle kommt", "", "3. Mai"] as const,
+      ["knopf", "Der letzte Knopfmacher", "", "1. Mai"] as const,
+    ].map(linked("/lesen")),
+  ),
+  page(
+    "threads of a forum, one with a sum, in cards with a common name for items",
+    "Новые темы",
+    [
+      ["moda", "Гардероб на 20 вещей, бюджет 30 000 ₽", "", "12 ответов"] as const,
+      ["obuv", "Где чинят обувь", "", "3 ответа"] as const,
+      ["pal", "Пальто: шерсть или кашемир", "", "40 ответов"] as const,
+      ["mol", "Моль в шкафу", "", "9 ответов"] as const,
+    ].map((card) => linked("/t")(card).replace('class="card"', 'class="topic-item"')),
+    { lang: "ru" },
+  ),
+  page(
+    "groups of wares with a link that says to buy",
+    "Mujer",
+    [
+      ["vestidos", "Vestidos de fiesta", "desde 39,95 €", ""] as const,
+      ["bolsos", "Bolsos de mano", "desde 22,95 €", ""] as const,
+      ["lino", "Camisas de lino", "desde 29,95 €", ""] as const,
+    ].map((card) =>
+      linked("/c")(card).replace("</div>", `<a class="btn" href="/c/${card[0]}">Comprar</a></div>`),
+    ),
+    { lang: "es" },
+  ),
+  page(
+    "vouchers with amounts, in Polish",
+    "Na prezent",
+    [
+      ["las", "Karta podarunkowa Las", "100 zł", "ważna rok"] as const,
+      ["sad", "Karta podarunkowa Sad", "200 zł", "ważna rok"] as const,
+    ].map(linked("/karty")),
+    { lang: "pl" },
+  ),
+  {
+    name: "no product: a page about one voucher that can be put into the basket",
+    head: STYLE,
+    body: `${HEAD}<main class="g"><img src="/i/voucher.jpg" style="width:400px;height:300px"><div><h1>Hollin Row gift card</h1><span class="price">£50.00</span><button>Add to basket</button></div></main>`,
+    kind: "none",
+    products: [],
+  },
 ];

@@ -1,0 +1,67 @@
+import { allIn, parentOf } from "./ancestors.ts";
+import { BASKET_NAMES } from "./basket-names.ts";
+import type { Context } from "./context.ts";
+import { headingText } from "./plain-text.ts";
+import type { Survey } from "./survey.ts";
+
+/** Elements above a tile that may belong to the same line of a basket, and controls looked at in it. */
+const STEPS_UP = 4;
+const MOST_CONTROLS = 20;
+/** Characters; a heading that says what a page is about has fewer. */
+const LONGEST_HEADING = 40;
+
+/** Parts of an address under which lies what a person has bought or is about to pay. */
+const SETTLED_PATH =
+  /\/((my-?|customer\/)?account|checkouts?|(my-?)?orders?(-?(history|status|confirmation|received|tracking|summary))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage)(\.\w+)?(\/|$)/;
+
+/** Headings of such pages; nothing or a number follows. */
+const SETTLED_HEADING =
+  /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|注文履歴|購入履歴|주문내역|訂單紀錄|订单|заказы|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
+
+/** Headings of baskets. */
+const BASKET_HEADING =
+  /^((your|my|shopping|ihr|dein|mein|votre|mon|tu|mi|il tuo|o seu|meu|jouw|mijn|din|min|twój|mój) )*((shopping )?(cart|bag|basket|trolley)|(einkaufs)?wagen|warenkorb|panier( d.achat)?|carrito( de (la )?compras?)?|cesta( de (la )?compra)?|carrello|carrinho( de compras)?|sacola|winkel(wagen|mand)(je)?|varukorg|kundvagn|koszyk|カート|買い物かご|장바구니|购物车|購物車|корзина|кошик|košík|kosár|καλάθι( αγορών)?|sepetim|(alışveriş )?sepeti?|indkøbskurv|kurv|handlekurv|ostoskori|coș(ul)?( de cumpărături)?|עגלת קניות|סל( ה)?קניות|سلة (التسوق|المشتريات)|عربة التسوق)[^a-zà-ž]*$/;
+
+const REMOVE =
+  /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
+const REMOVERS = "a,button,input[type=submit],input[type=checkbox],[role=button]";
+const QUANTITY = '[type=number],[name*="qty" i],[name*="quantit" i],[class*="qty" i],[class*="quantit" i]';
+
+type Page = "basket" | "settled" | "other";
+
+/** What pages are, found out once. */
+const pages = new WeakMap<Context, Page>();
+
+function kindOf({ doc }: Context): Page {
+  const path = URL.parse(doc.URL)?.pathname.toLowerCase() ?? "";
+  const heading = headingText(doc.querySelector("h1") ?? doc.createElement("h1")).toLowerCase();
+  const says = (words: RegExp) => heading.length < LONGEST_HEADING && words.test(heading);
+  if (SETTLED_PATH.test(path) || says(SETTLED_HEADING)) return "settled";
+  const last = path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, "");
+  return BASKET_NAMES.includes(last) || says(BASKET_HEADING) ? "basket" : "other";
+}
+
+const removes = (control: Element): boolean => {
+  const said = ["class", "aria-label", "title", "name", "value"].map((name) => control.getAttribute(name));
+  return REMOVE.test([...said, control.textContent.slice(0, 40)].join("\n"));
+};
+
+/**
+ * Whether a tile shows what a person has taken already: a line of a basket, with its quantity or the way to remove it, or
+ * anything among orders and at the check-out.
+ */
+export function isAlreadyTaken(root: Element, survey: Survey, context: Context): boolean {
+  const page = pages.get(context) ?? kindOf(context);
+  pages.set(context, page);
+  if (page === "settled") return true;
+  const own = survey.picturesIn.get(root) ?? 0;
+  let line = root;
+  for (let up = parentOf(root), step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
+    if ((survey.picturesIn.get(up) ?? 0) > own) break;
+    line = up;
+  }
+  const counted = line.querySelector(QUANTITY) !== null;
+  if (page !== "basket" && !counted) return false;
+  const removable = allIn(line, REMOVERS).slice(0, MOST_CONTROLS).some(removes);
+  return page === "basket" ? counted || removable : removable;
+}

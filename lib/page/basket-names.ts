@@ -1,0 +1,23 @@
+/** What addresses call a basket, in the ten languages of slot words and some more. */
+export const BASKET_NAMES: readonly string[] = [
+  "cart",
+  "basket",
+  "bag",
+  "checkout",
+  "warenkorb",
+  "panier",
+  "carrito",
+  "cesta",
+  "carrello",
+  "carrinho",
+  "sacola",
+  "winkelmand",
+  "winkelwagen",
+  "varukorg",
+  "kundvagn",
+  "koszyk",
+  "kassa",
+  "kasse",
+  "kurv",
+  "sepet",
+];
