@@ -2,8 +2,9 @@ import { browser } from "wxt/browser";
 import { browserBell } from "../../lib/closet/browser-bell.ts";
 import { openCloset } from "../../lib/closet/open-closet.ts";
 import { askWorker } from "../../lib/link/ask-worker.ts";
-import { SUMMARY_PORT } from "../../lib/link/messages.ts";
+import { SNAPSHOT_PORT, type SnapshotWord, SUMMARY_PORT } from "../../lib/link/messages.ts";
 import { patternOf } from "../../lib/link/origin-of.ts";
+import { pixelsOfSnapshot } from "../../lib/pixels/pixels-of-snapshot.ts";
 import { imageOriginsOnPage } from "../../lib/ui/popup/image-origins-on-page.ts";
 import type { PopupBrowser } from "../../lib/ui/popup/popup-browser.ts";
 import { grantBrowser, PAGE_SCRIPT } from "../../lib/worker/grant-browser.ts";
@@ -45,6 +46,16 @@ export const popupBrowser: PopupBrowser = {
     });
     return () => port.disconnect();
   },
+  holdStill(tabId) {
+    const port = browser.tabs.connect(tabId, { name: SNAPSHOT_PORT });
+    const say = (word: SnapshotWord) => port.postMessage(word);
+    return new Promise((ready, failed) => {
+      port.onMessage.addListener((views: unknown) => ready({ views, say }));
+      port.onDisconnect.addListener(() => failed(browser.runtime.lastError));
+    });
+  },
+  snapshot: async () => (await fetch(await browser.tabs.captureVisibleTab({ format: "png" }))).blob(),
+  pixelsIn: pixelsOfSnapshot,
   closetSize: async () => (await closet.pieces()).length,
   onClosetChange: (listener, signal) => closet.onChange(listener, signal),
   openCloset: () => void browser.tabs.create({ url: browser.runtime.getURL("/closet.html") }),

@@ -60,6 +60,18 @@ export function liftHost(inner: Element, layer: number | null): void {
   if (dress && lifted.length + lift.length) tree.adoptedStyleSheets = [dress, ...lift];
 }
 
+/**
+ * Makes all badges invisible until the function that it returns is called: by what is inside of them alone, which no page
+ * can ask about.
+ */
+export function hideAllInHosts(): () => void {
+  const hidden = [...sheets.values()];
+  for (const sheet of hidden) sheet.insertRule("*{opacity:0!important}");
+  return () => {
+    for (const sheet of hidden.splice(0)) sheet.deleteRule(0);
+  };
+}
+
 /** An element that a page can neither look into nor restyle, dressed by `css` alone. */
 export function makeHost(inner: HTMLElement, css: string): HTMLElement {
   const host = document.createElement(HOST_TAG);

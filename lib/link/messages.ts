@@ -2,6 +2,7 @@ import type { Piece, Wish } from "../closet/piece.ts";
 import type { Candidate, Verdict } from "../fit/verdict.ts";
 import type { PageKind, Price, ProductRole } from "../page/product.ts";
 import type { Pixels } from "../pixels/pixels.ts";
+import type { Part } from "../pixels/pixels-of-snapshot.ts";
 import type { Palette, Swatch } from "../sample/palette.ts";
 import type { Slot } from "../words/slot.ts";
 
@@ -167,3 +168,17 @@ export interface StopPage {
 
 /** Name of the port on which a page script sends its `PageSummary` to the popup. */
 export const SUMMARY_PORT = "page-summary";
+
+/** A picture in plain sight that can be read in no other way than from the screen, with what helps to read it. */
+export interface ScreenView {
+  /** Where it is in the viewport. */
+  readonly box: Part;
+  readonly slot: Slot | null;
+  readonly text: string;
+}
+
+/** What the popup says to a page that holds still: the snapshot is taken; later, what each view shows, in their order. */
+export type SnapshotWord = "taken" | readonly Palette[];
+
+/** Name of the port on which the popup has a page hold still: the page sends `ScreenView`s, the popup `SnapshotWord`s. */
+export const SNAPSHOT_PORT = "snapshot";

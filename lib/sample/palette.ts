@@ -11,8 +11,8 @@ export interface Swatch {
   readonly finish?: Finish;
 }
 
-/** What an answer rests on; several may agree. "photos": other photos of the same product. */
-export const EVIDENCE = ["pixels", "words", "slot", "photos", "person"] as const;
+/** What an answer rests on; several may agree. "photos": other photos of the same product; "screen": how a screen showed it. */
+export const EVIDENCE = ["pixels", "words", "slot", "photos", "screen", "person"] as const;
 export type Evidence = (typeof EVIDENCE)[number];
 
 /**

@@ -4,7 +4,7 @@ import type { AskWorker } from "../link/messages.ts";
 import type { Swatch } from "../sample/palette.ts";
 import { badgeModelOf } from "./badge-model-of.ts";
 import { cardSubjectOf, type OpenCard } from "./card-subject.ts";
-import { comparing, type ReadPalette } from "./comparing.ts";
+import { type Comparing, comparing, type ReadPalette } from "./comparing.ts";
 import { saidPalette } from "./memory.ts";
 import { pictureOf, type Tracked } from "./tracked.ts";
 
@@ -24,8 +24,8 @@ export interface Badging {
   readonly follow: (tracked: Tracked) => Promise<void>;
   /** Shows on its badge what is known of it. */
   readonly show: (tracked: Tracked) => void;
-  /** Compares what is known of it. */
-  readonly compare: (tracked: Tracked) => Promise<void>;
+  readonly learn: Comparing["learn"];
+  readonly compare: Comparing["compare"];
   /** Pictures are being read or compared. */
   readonly busy: () => boolean;
   /** Hangs badges again that the page dropped. */
@@ -58,7 +58,7 @@ export function badging(
     changed();
   };
 
-  const { read, compare } = comparing({
+  const { read, learn, compare } = comparing({
     ask,
     readPalette,
     isCurrent: (tracked, source) => !signal.aborted && isHere(tracked) && tracked.source === source,
@@ -90,6 +90,7 @@ export function badging(
   return {
     follow,
     show,
+    learn,
     compare,
     busy: () => busy > 0,
     rehang: (some) => layer.rehang(badgesOf(some)),

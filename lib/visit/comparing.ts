@@ -28,6 +28,8 @@ export type ReadPalette = (
 export interface Comparing {
   /** Waits for the product's picture, finds out what it shows, and compares it. */
   readonly read: (tracked: Tracked) => Promise<void>;
+  /** Remembers what its picture shows and compares it; comes too late where it has another picture by now. */
+  readonly learn: (tracked: Tracked, source: PictureSource, palette: Palette) => Promise<void>;
   /** Compares what is known of it. */
   readonly compare: (tracked: Tracked) => Promise<void>;
 }
@@ -56,6 +58,12 @@ export function comparing({ ask, readPalette, isCurrent, compared }: ComparingDe
 
   return {
     compare,
+    async learn(tracked, source, palette) {
+      if (!isCurrent(tracked, source)) return;
+      remember(source.url, palette);
+      tracked.palette = palette;
+      await compare(tracked);
+    },
     async read(tracked) {
       const { product, source: awaited } = tracked;
       await settled(product);
@@ -64,21 +72,26 @@ export function comparing({ ask, readPalette, isCurrent, compared }: ComparingDe
       const source = sourceOf(product);
       tracked.source = source;
       const known = await recall(product, source.url);
-      // An unsure answer, kept from where no other picture was, is no longer the best there is.
-      const kept =
-        known.palette && mayGain(known.palette) && witnessesOf(product).length ? null : known.palette;
-      const palette =
+      const kept = known.palette && !mayImprove(known.palette, product) ? known.palette : null;
+      const read =
         kept ??
         (await oneOfFew(async () =>
           isCurrent(tracked, source) ? readPalette(product, known.slot, source) : null,
         ));
-      if (!palette || !isCurrent(tracked, source)) return;
+      if (!read || !isCurrent(tracked, source)) return;
       tracked.slot = known.slot;
-      if (!kept) remember(source.url, palette);
+      // Where nothing can be read now, what was seen before is the best there is.
+      const palette = read.swatches.length ? read : (known.palette ?? read);
+      if (palette !== known.palette) remember(source.url, palette);
       tracked.palette = palette;
       await compare(tracked);
     },
   };
+}
+
+/** Whether a palette of earlier may be bettered now: one from the screen, or an unsure one where other pictures have come since. */
+function mayImprove(palette: Palette, product: FoundProduct): boolean {
+  return palette.evidence.includes("screen") || (mayGain(palette) && witnessesOf(product).length > 0);
 }
 
 /** What a badge says when no answer came. */

@@ -2,7 +2,7 @@ import type { FoundProduct } from "../page/product.ts";
 import type { PictureSource } from "../pixels/picture-reader.ts";
 import { badgeModelOf } from "./badge-model-of.ts";
 import { type BadgingDeps, badging } from "./badging.ts";
-import type { ReadPalette } from "./comparing.ts";
+import type { Comparing, ReadPalette } from "./comparing.ts";
 import { latelyShown } from "./lately.ts";
 import { nearScreen } from "./near-screen.ts";
 import { makeRoster } from "./roster.ts";
@@ -28,6 +28,7 @@ export interface Follower {
   readonly take: (products: readonly FoundProduct[]) => void;
   /** Lets go of what left the page, hangs badges again that the page dropped, and makes room for what it added to products. */
   readonly tidy: (added: readonly Element[]) => void;
+  readonly learn: Comparing["learn"];
   /** Compares everything again. */
   readonly compareAgain: () => void;
 }
@@ -139,6 +140,7 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
       badges.refit(new Set(added.flatMap((element) => roster.around(element) ?? [])));
       changed();
     },
+    learn: badges.learn,
     compareAgain() {
       lately.clear();
       for (const tracked of roster.all()) if (tracked.palette) void badges.compare(tracked);

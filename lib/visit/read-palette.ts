@@ -14,6 +14,11 @@ import { mayGain, pixelsOfEach, witnessesOf } from "./witnesses.ts";
 /** Characters of the page's words that count; longer texts name no colour of one product. */
 const TEXT_LENGTH = 2_000;
 
+/** The page's words that help to read a product's colour. */
+export function paletteText(product: FoundProduct): string {
+  return colorText(product).slice(0, TEXT_LENGTH);
+}
+
 /**
  * The palette of a product from its picture and words: from the one it shows or, where that is a mere placeholder,
  * from the best one the page names; where that leaves it unsure, also from the product's other pictures on the page.
@@ -26,7 +31,7 @@ export async function readPalette(
   read: ReadPicture,
   ask: AskWorker,
 ): Promise<Palette> {
-  const text = colorText(product).slice(0, TEXT_LENGTH);
+  const text = paletteText(product);
   const sample = async (pixels: Pixels) => {
     const alone = await ask("samplePicture", { pixels, others: [], slot, text });
     const others = mayGain(alone) ? await pixelsOfEach(witnessesOf(product)) : [];

@@ -53,6 +53,8 @@ export interface HiddenParts {
   buttons(): Promise<readonly HiddenNode[]>;
   /** Where it is drawn, CSS px of the viewport; null where it is not. */
   box(node: HiddenNode): Promise<{ x: number; y: number; width: number; height: number } | null>;
+  /** What its computed style says of a property. */
+  style(node: HiddenNode, property: string): Promise<string>;
   /** Scrolls there and clicks its middle with a real mouse. */
   click(node: HiddenNode): Promise<void>;
 }
@@ -81,6 +83,14 @@ export async function hiddenParts(page: Page): Promise<HiddenParts> {
     all,
     buttons: async () => (await all()).filter(({ tag }) => tag === "button"),
     box,
+    style: async ({ backendNodeId }, property) => {
+      const { object } = await session.send("DOM.resolveNode", { backendNodeId });
+      const { result } = await session.send("Runtime.callFunctionOn", {
+        objectId: object.objectId ?? "",
+        functionDeclaration: `function () { return getComputedStyle(this).${property}; }`,
+      });
+      return String(result.value);
+    },
     click: async (node) => {
       await session.send("DOM.scrollIntoViewIfNeeded", { backendNodeId: node.backendNodeId });
       const place = await box(node);

@@ -9,8 +9,10 @@ import { originOf } from "../../lib/link/origin-of.ts";
 import type { FirefoxPage } from "../browser/firefox-page.ts";
 import { type FirefoxBrowser, openFirefox } from "../browser/open-firefox.ts";
 import { deltaE } from "../fit/slow-comparison.ts";
+import { openServer } from "../pixels/picture-server.ts";
 import { CATALOGUE } from "../store/catalogue.ts";
 import { type Store, startStore } from "../store/start-store.ts";
+import { CLOTH_PICTURE, listing, tile } from "./living-store.ts";
 import { relationsAgreed } from "./relations-agreed.ts";
 import { badgesOf, DEMO_CLOSET, explain, scrollThrough, summaryOf, until } from "./store-visit.ts";
 
@@ -89,6 +91,10 @@ describe("shopping with Firefox", () => {
     const popup = await firefox.clickAction();
     await popup.click("button", "Just this page");
     await popup.waitFor("document.querySelector('.row')");
+    // The store's host keeps the file of this one to itself; it lies in plain sight.
+    await popup.waitFor(
+      "[...document.querySelectorAll('.row-open')].some((row) => row.textContent === 'Pleated midi skirt in scarlet')",
+    );
     await popup.close();
     await until("badges on the first row", async () => (await badgesOf(page)).length >= 4);
     expect((await grants()).origins).toEqual([]);
@@ -128,6 +134,27 @@ describe("shopping with Firefox", () => {
     // The bounds that the flow in Chromium keeps, with their reasons there.
     expect(errors.toSorted((one, other) => one - other)[errors.length >> 1]).toBeLessThan(5);
     expect(errors.filter((error) => error <= 10).length / errors.length).toBeGreaterThan(0.85);
+  });
+
+  it("reads the file of a picture that its host shows on pages of the store alone", async () => {
+    const server = await openServer((path, response) => {
+      const own = response.req.headers.referer?.startsWith("http://shop.localhost");
+      if (path.startsWith("/i/")) response.writeHead(own ? 200 : 403).end(own ? CLOTH_PICTURE : "");
+      else
+        response
+          .setHeader("content-type", "text/html")
+          .end(listing(tile("own", `http://cdn.localhost:${server.port}/i/1.png`)));
+    });
+    const shown = await firefox.newPage();
+    await shown.goto(`http://shop.localhost:${server.port}/`);
+    const told = await until("its badge", async () => {
+      const summary = await summaryOf({ closetPage }, shown);
+      return summary.products.some(({ brief }) => brief) && summary;
+    });
+    const [product] = told.products;
+    expect(product?.candidate.palette.evidence).toEqual(expect.not.arrayContaining(["screen"]));
+    expect(product?.candidate.palette.swatches).toHaveLength(1);
+    await server.close();
   });
 
   it("says on every badge what a slow comparison with culori says", async () => {

@@ -41,6 +41,10 @@ describe("the first minutes", () => {
     const popup = await extension.clickAction(page);
     await popup.click("button", "Just this page");
     await popup.waitFor("document.querySelector('.row')");
+    // The store's host keeps the file of this one to itself; it lies in plain sight.
+    await popup.waitFor(
+      "[...document.querySelectorAll('.row-open')].some((row) => row.textContent === 'Pleated midi skirt in scarlet')",
+    );
     await popup.close();
     await page.bringToFront();
     const labels = await until("badges that know the closet", async () => {

@@ -2,23 +2,28 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
+import type { PageSummary } from "../../lib/link/messages.ts";
 import { findChromium } from "../browser/find-chromium.ts";
 import { type HiddenNode, type HiddenParts, hiddenParts } from "../browser/hidden-parts.ts";
 import { importCloset } from "../browser/import-closet.ts";
 import { QUIET_FLAGS } from "../browser/open-browser.ts";
-import { BUILT_EXTENSION, openExtension } from "../browser/open-extension.ts";
+import { BUILT_EXTENSION, openExtension, type Popup } from "../browser/open-extension.ts";
 import { openServer, type PictureServer } from "../pixels/picture-server.ts";
 import { pngOf } from "../pixels/png-of.ts";
-import { badgesOf, DEMO_CLOSET, until } from "./store-visit.ts";
+import { badgesOf, DEMO_CLOSET, summaryOf, until } from "./store-visit.ts";
 
 /** Cloth on a white ground, one file for every address that ends in its name. */
 const garment = (red: number, green: number, blue: number) =>
   pngOf(120, 156, (x, y) =>
     x > 30 && x < 90 && y > 24 && y < 132 ? [red, green, blue, 255] : [255, 255, 255, 255],
   );
+/** What the pictures show, sRGB. */
+export const CLOTH = { red: [178, 34, 52], blue: [20, 60, 160] } as const;
+/** A picture file of the red cloth. */
+export const CLOTH_PICTURE = garment(...CLOTH.red);
 const PICTURES: Readonly<Record<string, Buffer>> = {
-  red: garment(178, 34, 52),
-  blue: garment(20, 60, 160),
+  red: CLOTH_PICTURE,
+  blue: garment(...CLOTH.blue),
 };
 
 /** A page of the store: markup, and headers where it needs its own. */
@@ -43,6 +48,12 @@ export interface LivingStore {
   ): Promise<{ page: Page; hidden: HiddenParts; badges: readonly HiddenNode[] }>;
   /** Starts the page script once more on a page, as the popup does. */
   startAgain(page: Page): Promise<void>;
+  /** Presses the toolbar button on a page, which opens the popup. */
+  press(page: Page): Promise<Popup>;
+  /** Has a page hold still as the popup does, until the function that it gives is called. */
+  holdStill(page: Page): Promise<() => Promise<void>>;
+  /** What the page script last told of a page, once it is done. */
+  summary(page: Page): Promise<PageSummary>;
   /** Enlarges a page as the browser's own menu does. */
   zoom(page: Page, factor: number): Promise<void>;
   /** Closes the browser and starts it once more, now with its memory of pages gone by, which drivers switch off. */
@@ -58,6 +69,15 @@ export async function openLivingStore(): Promise<LivingStore> {
     const url = new URL(path, "http://store.invalid");
     const wait = Number(url.searchParams.get("wait"));
     if (wait) await new Promise((done) => setTimeout(done, wait));
+    // Pictures that only a page of the store may show, and pictures that lie elsewhere in truth.
+    if (url.pathname.startsWith("/own/") && !response.req.headers.referer?.includes("shop.localhost"))
+      return response.writeHead(403).end();
+    if (url.pathname.startsWith("/moved/"))
+      return response
+        .writeHead(302, {
+          location: `http://elsewhere.localhost:${cdn.port}${path.replace("/moved", "/kept")}`,
+        })
+        .end();
     const picture = PICTURES[url.pathname.split("/").at(-1) ?? ""];
     if (picture) {
       if (url.pathname.startsWith("/open/")) response.setHeader("access-control-allow-origin", "*");
@@ -100,6 +120,16 @@ export async function openLivingStore(): Promise<LivingStore> {
         const tab = (await chrome.tabs.query({})).find(({ url }) => url === ${JSON.stringify(page.url())});
         await chrome.scripting.executeScript({ target: { tabId: tab.id }, files: ["/visit.js"] });
       })()`),
+    press: extension.clickAction,
+    holdStill: async (page) => {
+      await closetPage.evaluate(`(async () => {
+        const tab = (await chrome.tabs.query({})).find(({ url }) => url === ${JSON.stringify(page.url())});
+        globalThis.still = chrome.tabs.connect(tab.id, { name: "snapshot" });
+        await new Promise((ready) => still.onMessage.addListener(ready));
+      })()`);
+      return () => closetPage.evaluate("still.disconnect()");
+    },
+    summary: (page) => summaryOf({ closetPage }, page),
     open,
     show: async (path, html, count, headers = {}) => {
       const opened = await open(path, { html, headers });

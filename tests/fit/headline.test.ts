@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { judge, prepareCloset } from "../../lib/fit/judge.ts";
 import type { OwnedPiece } from "../../lib/fit/prepared-piece.ts";
 import type { Candidate } from "../../lib/fit/verdict.ts";
+import { seenOnScreen } from "../../lib/sample/seen-on-screen.ts";
 import { owned, product, withConfidence } from "./invented.ts";
 
 const verdictOf = (candidate: Candidate, ...pieces: readonly OwnedPiece[]) =>
@@ -63,6 +64,15 @@ describe("caution", () => {
     expect(verdictOf(product("bottom", "#c8102e"), skirt).caution).toContain("daylight");
     expect(verdictOf(product("top", "#c8102e"), skirt).caution).toContain("daylight");
     expect(verdictOf(product("top", "#00843d"), skirt).caution).toBeNull();
+  });
+
+  it("is said of a picture that was read from the screen, whose words are hedged", () => {
+    const sure = product("bottom", "#c8102e");
+    const verdict = verdictOf({ ...sure, palette: seenOnScreen(sure.palette) }, skirt);
+    expect(verdict).toMatchObject({
+      headline: "Close to a red you own",
+      caution: expect.stringContaining("screen"),
+    });
   });
 
   it("is said of a picture that the sampler is not sure of, not of a person's own word", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { code, here, page, there, UPPER } from "./pixels-page.ts";
+import { code, here, LOWER, page, there, UPPER } from "./pixels-page.ts";
 import type * as Room from "./pixels-room.ts";
 
 declare const Pixels: typeof Room;
@@ -46,6 +46,43 @@ describe("picture files", () => {
       Array(2).fill([type, { width: 70, height: 50 }]),
     );
     expect(sizes).toEqual([...each, ...each]);
+  });
+
+  it("gives parts of one without what lies beside them", async () => {
+    const colorsIn = (name: string, parts: Parameters<typeof Pixels.pixelsOfSnapshot>[1]) =>
+      page.evaluate(
+        async ([url, all]) => {
+          const file = await (await fetch(url)).blob();
+          return (await Pixels.pixelsOfSnapshot(file, all)).map(({ data, width, height }) => {
+            const each = Array.from({ length: width * height }, (_, at) =>
+              data.slice(4 * at, 4 * at + 4).join(),
+            );
+            return [width, height, ...new Set(each)];
+          });
+        },
+        [here(name), parts] as const,
+      );
+    // The border lies at 120 of 240 pixels down, and at 50 of 100 across.
+    const across = { left: 0.2, right: 0.7 };
+    const down = { top: 0.1, bottom: 0.9 };
+    expect(
+      await colorsIn("halves", [
+        { ...across, top: 0.1, bottom: 120.4 / 240 },
+        { ...across, top: 119.6 / 240, bottom: 0.9 },
+      ]),
+    ).toEqual([
+      [96, 96, UPPER.join()],
+      [96, 96, LOWER.join()],
+    ]);
+    expect(
+      await colorsIn("clear", [
+        { ...down, left: 0.1, right: 0.504 },
+        { ...down, left: 0.496, right: 0.9 },
+      ]),
+    ).toEqual([
+      [96, 96, "0,0,0,0"],
+      [96, 96, UPPER.join()],
+    ]);
   });
 
   it("keeps the shape of one that is read within a side, and never enlarges it", async () => {

@@ -4,6 +4,7 @@ export { fetchPicture, PICTURE_LIMIT } from "../../lib/pixels/fetch-picture.ts";
 export { pictureReader } from "../../lib/pixels/picture-reader.ts";
 export { pixelsOfBlob } from "../../lib/pixels/pixels-of-blob.ts";
 export { pixelsOfImage } from "../../lib/pixels/pixels-of-image.ts";
+export { pixelsOfSnapshot } from "../../lib/pixels/pixels-of-snapshot.ts";
 export { pixelsWithin } from "../../lib/pixels/pixels-within.ts";
 export { sizeInFile } from "../../lib/pixels/size-in-file.ts";
 export {

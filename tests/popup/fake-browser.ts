@@ -4,6 +4,7 @@ import type {
   WorkerRequestName,
   WorkerRequests,
 } from "../../lib/link/messages.ts";
+import type { Palette } from "../../lib/sample/palette.ts";
 import type { PopupBrowser, ShownTab, StoreGrant, SummaryLine } from "../../lib/ui/popup/popup-browser.ts";
 import { explainedAs } from "./page-of.ts";
 
@@ -19,6 +20,10 @@ export interface Scene {
   scripted: boolean;
   closetSize: number;
   verdicts: Map<string, ExplainedVerdict>;
+  /** What the page has to be read from a snapshot; an Error is thrown. */
+  views: unknown;
+  /** What the sampler makes of it. */
+  sampled: Palette;
   /** Thrown by the named request. */
   refusals: Partial<Record<WorkerRequestName, string>>;
 }
@@ -49,6 +54,8 @@ export function fakeBrowser(change: Partial<Scene> = {}): FakeBrowser {
     scripted: false,
     closetSize: 3,
     verdicts: new Map(),
+    views: [],
+    sampled: { swatches: [{ oklab: [0.5, 0.1, 0.1], share: 1 }], confidence: 0.9, evidence: ["pixels"] },
     refusals: {},
     ...change,
   };
@@ -62,6 +69,7 @@ export function fakeBrowser(change: Partial<Scene> = {}): FakeBrowser {
       candidates.map(({ key }) => scene.verdicts.get(key) ?? explainedAs(key, { kind: "nothing" })),
     saveWish: ({ candidate }) => ({ id: candidate.key }),
     dropWish: () => null,
+    samplePicture: () => scene.sampled,
     switchOff: () => {
       scene.grant = null;
       scene.scripted = false;
@@ -112,6 +120,17 @@ export function fakeBrowser(change: Partial<Scene> = {}): FakeBrowser {
         line = null;
       };
     },
+    holdStill: async (tabId) => {
+      calls.push(["holdStill", tabId]);
+      if (scene.views instanceof Error) throw scene.views;
+      return { views: scene.views, say: (word) => void calls.push(["say", word]) };
+    },
+    snapshot: async () => {
+      calls.push(["snapshot"]);
+      return new Blob();
+    },
+    pixelsIn: async (_, parts) =>
+      parts.map((_part, at) => ({ data: Uint8ClampedArray.of(at, at, at, 255), width: 1, height: 1 })),
     closetSize: async () => scene.closetSize,
     onClosetChange: (listener) => {
       changed = listener;

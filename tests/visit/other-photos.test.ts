@@ -11,6 +11,7 @@ import { visit } from "../../lib/visit/visit.ts";
 import { fakeStore, RED, tile } from "./fake-store.ts";
 
 const UNSURE: Palette = { ...RED, confidence: 0.5 };
+const SEEN: Palette = { ...RED, confidence: 0.4, evidence: ["pixels", "screen"] };
 const BACKED: Palette = { ...RED, confidence: 0.9, evidence: ["pixels", "photos"] };
 
 /** Visits under way. */
@@ -127,7 +128,7 @@ describe("what was remembered of a picture", () => {
   const picture = "http://shop.localhost/i/shirt.jpg";
 
   /** A visit of one tile of whose first picture this is remembered. */
-  async function visitOf(root: HTMLElement, known: Palette, corrections = {}) {
+  async function visitOf(root: HTMLElement, known: Palette, corrections = {}, read: Palette = BACKED) {
     const store = fakeStore([root], {
       recall: ({ products }) => ({
         slots: Object.fromEntries(products.map(({ key }) => [key, "top" as const])),
@@ -135,7 +136,7 @@ describe("what was remembered of a picture", () => {
         palettes: { [picture]: known },
       }),
     });
-    store.readers.readPalette.mockResolvedValue(BACKED);
+    store.readers.readPalette.mockResolvedValue(read);
     visits.push(store.ended);
     void visit(store.deps, store.readers);
     await vi.waitFor(() => expect(store.requests("judge")).toHaveLength(1));
@@ -164,6 +165,20 @@ describe("what was remembered of a picture", () => {
     const { store, palette } = await visitOf(tileWithTwo("shirt", { open: false }), UNSURE);
     expect(palette).toEqual(UNSURE);
     expect(store.readers.readPalette).not.toHaveBeenCalled();
+  });
+
+  it("gives way where it was seen on the screen alone and the picture can be read now", async () => {
+    const { store, palette } = await visitOf(tile("shirt"), SEEN);
+    expect(palette).toEqual(BACKED);
+    const better = [{ entries: [{ picture, palette: BACKED }] }];
+    await vi.waitFor(() => expect(store.requests("remember")).toEqual(better));
+  });
+
+  it("stays where it was seen on the screen and the picture still cannot be read", async () => {
+    const unread: Palette = { swatches: [], confidence: 0, evidence: [], reason: REASONS.refused };
+    const { store, palette } = await visitOf(tile("shirt"), SEEN, {}, unread);
+    expect(store.readers.readPalette).toHaveBeenCalledOnce();
+    expect(palette).toEqual(SEEN);
   });
 
   it("gives way to a person's word in any case", async () => {

@@ -57,7 +57,10 @@ const ask = (async (name: WorkerRequestName, request: never) => {
   return answers[name]?.(request) ?? null;
 }) as AskWorker;
 
-offerPart("show", showPart);
+offerPart(
+  "show",
+  showPart(() => undefined),
+);
 void startVisit({
   ask,
   publish: (summary) => summaries.push(structuredClone(summary)),

@@ -7,7 +7,8 @@ import { pageSummarySchema } from "./page-summary-schema.ts";
 import { pickImageOrigins } from "./pick-image-origins.ts";
 import type { PopupBrowser } from "./popup-browser.ts";
 import { NOTHING_KNOWN, type PopupFacts } from "./popup-state.ts";
-import { rankProducts } from "./rank-products.ts";
+import { isUnread, rankProducts } from "./rank-products.ts";
+import { readFromScreen } from "./read-from-screen.ts";
 import { sentenceOf } from "./sentence-of.ts";
 
 /** What a person can do in the popup. None rejects: what goes wrong becomes `problem`. */
@@ -37,6 +38,7 @@ export function openSession(
   let facts = NOTHING_KNOWN;
   let hangUp = () => {};
   let lookup = 0;
+  let looked = false;
   const tell = (change: Partial<PopupFacts>) => {
     if (signal.aborted) return;
     facts = { ...facts, ...change };
@@ -48,6 +50,11 @@ export function openSession(
   function receive(summary: PageSummary) {
     tell({ summary, script: "running" });
     explainer.want(rankProducts(summary.products));
+    if (looked || summary.state !== "done" || !summary.products.some(isUnread)) return;
+    // Once: the person pressed the button once.
+    looked = true;
+    // Pictures that cannot be read from the screen either stay unread, each with its reason.
+    if (facts.tab) readFromScreen(browser, facts.tab.id).catch(() => undefined);
   }
 
   function connect(tabId: number, whenAbsent: () => void) {

@@ -1,4 +1,6 @@
-import type { AskWorker } from "../../link/messages.ts";
+import type { AskWorker, SnapshotWord } from "../../link/messages.ts";
+import type { Pixels } from "../../pixels/pixels.ts";
+import type { Part } from "../../pixels/pixels-of-snapshot.ts";
 
 /** The tab that the popup speaks about. `url` is null where the browser keeps it to itself. */
 export interface ShownTab {
@@ -17,6 +19,13 @@ export interface SummaryLine {
   summary(message: unknown): void;
   /** The page script is not there, or no longer. */
   closed(): void;
+}
+
+/** A page that holds still for a snapshot, for as long as the popup is open or until it was told that it is taken. */
+export interface StillPage {
+  /** The pictures it shows, unchecked. */
+  readonly views: unknown;
+  say(word: SnapshotWord): void;
 }
 
 /**
@@ -40,6 +49,12 @@ export interface PopupBrowser {
   reloadTab(tabId: number): Promise<void>;
   /** Opens the line to the page script; the function it returns hangs up without calling `closed`. */
   connect(tabId: number, line: SummaryLine): () => void;
+  /** Asks the page script what a snapshot is to show; resolves once the page is ready for it. */
+  holdStill(tabId: number): Promise<StillPage>;
+  /** A picture of what the tab shows, which the person's press on the toolbar button allows. */
+  snapshot(): Promise<Blob>;
+  /** Pixels of parts of such a picture, squeezed as pictures are to be sampled. */
+  pixelsIn(snapshot: Blob, parts: readonly Part[]): Promise<readonly Pixels[]>;
   /** How many pieces hang in the closet. */
   closetSize(): Promise<number>;
   onClosetChange(listener: () => void, signal: AbortSignal): void;

@@ -23,6 +23,9 @@ export function UnreadList({ facts, actions }: { facts: PopupFacts; actions: Pop
           </li>
         ))}
       </ul>
+      <p class="soft">
+        A picture that lies in plain sight when you press the Hueward button is read from the screen.
+      </p>
       {missing.length > 0 ? (
         <>
           <p class="soft">
