@@ -109,10 +109,13 @@ function itemOf({ name, cloth, word, dial, why }: CardPiece): HTMLElement {
     makeCloth(cloth),
     make("span", "", unsearchable(name), make("span", "soft", unsearchable(namesOf(cloth)))),
     dial ? makeDial(dial) : "",
-    make("div", "word", unsearchable(word), ...(why ? [whyOf(why)] : [])),
+    make("div", "word", unsearchable(word), ...(why ? [whyOf(why, name)] : [])),
   );
 }
 
-function whyOf(why: string): HTMLElement {
-  return make("details", "soft", make("summary", "", "Why"), unsearchable(why));
+function whyOf(why: string, name: string): HTMLElement {
+  const opener = make("summary", "", "Why");
+  // A list of what can be pressed is heard without what stands around it.
+  opener.ariaLabel = `Why: ${name}`;
+  return make("details", "soft", opener, unsearchable(why));
 }

@@ -29,8 +29,9 @@ function ToastLine({ toast, close }: { toast: Toast; close: () => void }) {
   };
   useEffect(() => {
     // What was removed took the focus with it: undo is then one key away. A focus elsewhere is left alone.
-    if (toast.action && document.activeElement === document.body)
-      line.current?.querySelector("button")?.focus();
+    if (document.activeElement !== document.body) return;
+    const next = toast.action ? line.current?.querySelector("button") : document.querySelector("main");
+    next?.focus({ preventScroll: true });
   }, [toast]);
   useEffect(() => {
     if (held) return;

@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import type * as RoomModule from "./badge-room.ts";
+import { exampleCard } from "./example-card.ts";
 import { chip, drawn, storePage } from "./store-page.ts";
 import { picture } from "./tiles.ts";
 
@@ -102,6 +103,36 @@ describe("the card", () => {
     expect(
       await chip(page).evaluate((badge) => (badge.getRootNode() as ShadowRoot).activeElement === badge),
     ).toBe(true);
+    await page.close();
+  });
+
+  it("lets the tab key reach each reason by its piece's name, clear of the foot", async () => {
+    const { pieces } = exampleCard;
+    const six = [...pieces, ...pieces].map((piece, at) => ({
+      ...piece,
+      name: `Skirt ${at}`,
+      why: "Opposites.",
+    }));
+    const page = await openCard("left:20px;top:20px", { width: 320 }, { pieces: six });
+    const reached: (string | null)[] = [];
+    const clear: boolean[] = [];
+    await page.keyboard.press("Tab");
+    for (let at = 0; at < six.length; at++) {
+      await page.keyboard.press("Tab");
+      const [name, bottom, foot] = await card(page).evaluate((panel) => {
+        const shown = (panel.getRootNode() as ShadowRoot).activeElement;
+        const edgeOf = (element: Element | null | undefined) => element?.getBoundingClientRect();
+        return [
+          shown?.ariaLabel ?? null,
+          edgeOf(shown)?.bottom ?? Number.NaN,
+          edgeOf(panel.querySelector(".foot"))?.top ?? Number.NaN,
+        ] as const;
+      });
+      reached.push(name);
+      clear.push(bottom <= foot);
+    }
+    expect(reached).toEqual(six.map(({ name }) => `Why: ${name}`));
+    expect(clear).toEqual(six.map(() => true));
     await page.close();
   });
 

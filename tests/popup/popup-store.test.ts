@@ -90,10 +90,10 @@ it("leads from an empty closet to its quick start", async () => {
   expect(popup.named("openCloset")).toHaveLength(1);
 });
 
-it("says when the line is lost, and reads again", async () => {
+it("says when the page does not answer, and reads again", async () => {
   popup = await openOnPage();
   await act(() => popup.browser.hangUp());
-  expect(popup.heading()).toBe("The line to this page is lost");
+  expect(popup.heading()).toBe("This page does not answer");
   await popup.press("Read this page again");
   await popup.send(summary(PAGE));
   expect(popup.heading()).toBe("3 products, best first");

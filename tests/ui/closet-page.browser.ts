@@ -146,8 +146,12 @@ describe("every screen", () => {
     },
   );
 
-  it("still fits a narrow window when its text is twice as large", async () => {
-    const page = await open({ pieces: 12, width: 360 });
+  it.each([
+    { pieces: 0, width: 320 },
+    { pieces: 12, width: 320 },
+    { pieces: 12, width: 640, wishlist: true },
+  ])("still fits a narrow window when its text is twice as large: %o", async (screen) => {
+    const page = await open(screen);
     await page.addStyleTag({ content: "html { font-size: 200% }" });
     expect(await tooWide(page)).toBe(0);
     await page.close();
@@ -168,17 +172,89 @@ describe("every screen", () => {
   });
 });
 
+/** What has the focus: its name, or the tag of what has none of its own. */
+const focused = (page: Page) =>
+  page.evaluate<string>(
+    `(({ activeElement: { ariaLabel, localName, textContent } }) =>
+      ariaLabel ?? (["button", "a"].includes(localName) ? textContent : localName))(document)`,
+  );
+
 describe("by keyboard alone", () => {
+  it.each(["Add a piece", "Add from photos"])("comes back to “%s” from its dialog", async (name) => {
+    const page = await open({ pieces: 12 });
+    await page.getByRole("button", { name }).focus();
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("dialog[open]");
+    await page.keyboard.press("Escape");
+    await page.waitForSelector("dialog", { state: "detached" });
+    expect(await focused(page)).toBe(name);
+    await page.close();
+  });
+
+  it("is never sent back to the start of the page by what it removes", async () => {
+    const page = await open({ pieces: 12 });
+    const press = async (name: string) => {
+      await page.getByRole("button", { name }).last().focus();
+      await page.keyboard.press("Enter");
+    };
+    await press("Denim jeans");
+    await page.locator(".kin-row").first().focus();
+    await page.keyboard.press("Enter");
+    await page.waitForFunction("!document.querySelector('#goes-with-title').textContent.includes('Denim')");
+    const chosen = (await page.textContent("#goes-with-title"))?.replace("What goes with ", "") ?? "";
+    expect(await page.evaluate("document.activeElement.id")).toBe("goes-with");
+    await press("Choose none");
+    await page.waitForSelector("#goes-with", { state: "detached" });
+    expect(await focused(page)).toContain(chosen);
+    expect(await page.evaluate("document.activeElement.className")).toBe("wheel-button");
+
+    await press("Add a piece");
+    await press("Another colour");
+    await press("Take out");
+    await page.waitForFunction("document.querySelectorAll('.swatch-row').length === 1");
+    expect(await focused(page)).toBe("Change navy blue");
+    await page.keyboard.press("Escape");
+
+    await press("Add from photos");
+    await page.setInputFiles(".photo-form input[type=file]", {
+      name: "skirt.png",
+      mimeType: "image/png",
+      buffer: pngOf(40, 40, () => [200, 180, 150, 255]),
+    });
+    await press("Leave out");
+    await page.waitForSelector(".photo-draft", { state: "detached" });
+    expect(await page.evaluate("document.activeElement.type")).toBe("file");
+    await page.close();
+  });
+
+  it.each([
+    { screen: { pieces: 0, width: 360 }, within: ".quick-slots", foot: ".quick-foot" },
+    { screen: { pieces: 12, width: 360 }, opener: "Add a piece", within: "dialog", foot: ".sheet-foot" },
+  ])("finds nothing it reaches hidden under the foot: $within", async ({ screen, opener, within, foot }) => {
+    const page = await open(screen);
+    if (opener) await page.getByRole("button", { name: opener }).click();
+    await page.locator(`${within} input, ${within} button`).first().focus();
+    const hidden: string[] = [];
+    for (let press = 0; press < 24; press++) {
+      await page.keyboard.press("Tab");
+      const covered = await page.evaluate<string>(`(() => {
+        const shown = document.activeElement.closest("label") ?? document.activeElement;
+        const foot = document.querySelector("${foot}");
+        const inside = shown.matches("${within} *") && !foot.contains(shown);
+        return inside && shown.getBoundingClientRect().bottom > foot.getBoundingClientRect().top + 1 ? shown.textContent : "";
+      })()`);
+      if (covered) hidden.push(covered);
+    }
+    expect(hidden).toEqual([]);
+    await page.close();
+  });
+
   it("chooses a piece on the wheel, removes it and takes that back", async () => {
     const page = await open({ pieces: 12 });
-    const focused = () =>
-      page.evaluate<string>(
-        "document.activeElement.getAttribute('aria-label') ?? document.activeElement.textContent",
-      );
     for (let press = 0; press < 5; press++) await page.keyboard.press("Tab");
-    const first = await focused();
+    const first = await focused(page);
     await page.keyboard.press("ArrowRight");
-    const second = await focused();
+    const second = await focused(page);
     expect(second).not.toBe(first);
     await page.keyboard.press("Enter");
     const title = await page.textContent("#goes-with-title");
@@ -188,7 +264,7 @@ describe("by keyboard alone", () => {
     await page.keyboard.press("Enter");
     await page.waitForSelector(".toast");
     expect(await page.locator(".piece-card").count()).toBe(11);
-    expect(await focused()).toBe("Undo");
+    expect(await focused(page)).toBe("Undo");
     await page.keyboard.press("Enter");
     await page.waitForFunction("document.querySelectorAll('.piece-card').length === 12");
     expect(await page.evaluate("document.activeElement.localName")).toBe("main");
@@ -232,6 +308,8 @@ describe("by keyboard alone", () => {
     await page.keyboard.press("Enter");
     await page.waitForSelector(".piece-card");
     expect(await page.locator(".piece-name").allTextContents()).toEqual(["Cream shirt"]);
+    await page.waitForSelector(".toast");
+    expect(await focused(page)).toBe("main");
     await page.close();
   });
 });

@@ -76,6 +76,15 @@ it("marks no places on the wheel for a neutral", async () => {
   expect(document.querySelector(".kin h3")?.textContent).toMatch(/^with a neutral|^matching|^monochromatic/);
 });
 
+it("says which colour stands for a piece of several", async () => {
+  const { settle } = await open();
+  const note = () => document.querySelector(".kin-head p")?.textContent;
+  await settle(() => card("White striped top").querySelector("button")?.click());
+  expect(note()).toBe("Only its white is compared, with the first colour of each other piece.");
+  await settle(() => card("Denim jeans").querySelector("button")?.click());
+  expect(note()).toBeUndefined();
+});
+
 it("filters by slot and sorts by hue or by age", async () => {
   const { click, choose, text } = await open();
   const all = cardNames();

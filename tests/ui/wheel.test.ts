@@ -94,8 +94,11 @@ describe("how pieces stand to a chosen one", () => {
     expect([alike("deutan"), alike("tritan"), alike(null)]).toEqual([["red"], [], []]);
   });
 
-  it("gives a neutral no place to look at", () => {
-    const hung = hungAs({ black: CLOTH_COLORS.black, red: CLOTH_COLORS.red });
+  it.each([
+    ["a neutral", CLOTH_COLORS.black],
+    ["a cream too faint for its hue to count", [0.93, 0, 0.028]],
+  ] as const)("gives %s no place to look at", (_, oklab) => {
+    const hung = hungAs({ chosen: oklab, red: CLOTH_COLORS.red, cobalt: CLOTH_COLORS.cobalt });
     const [first] = hung;
     expect(first && kinOf(first, hung, null).map(({ relation, hint }) => [relation, hint])).toEqual([
       ["with-neutral", ""],

@@ -1,5 +1,5 @@
 import "./closet-view.css";
-import { useCallback, useMemo, useState } from "preact/hooks";
+import { useCallback, useMemo, useRef, useState } from "preact/hooks";
 import type { Piece } from "../../closet/piece.ts";
 import type { Vision } from "../../color/color-vision.ts";
 import { SLOTS, type Slot } from "../../words/slot.ts";
@@ -35,12 +35,21 @@ export function ClosetView({ pieces, vision, onEdit, onRemove }: ClosetViewProps
     [selected, groups],
   );
   const select = useCallback((id: string) => setSelectedId((before) => (before === id ? null : id)), []);
+  const wheel = useRef<HTMLDivElement>(null);
+  const selectNone = () => {
+    // The panel goes with the button pressed in it; the dot on the wheel stays, unless the filter leaves it out.
+    const drawing = wheel.current?.querySelector<HTMLElement>(".wheel-drawing");
+    (drawing?.querySelector<HTMLElement>("[aria-pressed='true']") ?? drawing)?.focus();
+    setSelectedId(null);
+  };
   return (
     <SpotlightContext.Provider value={light}>
       <div class="closet-view">
-        <div class="closet-wheel">
+        <div class="closet-wheel" ref={wheel}>
           <WheelChart hung={hung} selected={selected} kin={kin} onSelect={select} />
-          {selected && <KinPanel selected={selected} groups={groups} onSelect={select} />}
+          {selected && (
+            <KinPanel selected={selected} groups={groups} onSelect={select} onSelectNone={selectNone} />
+          )}
         </div>
         <section class="closet-pieces" aria-labelledby="pieces-title">
           <div class="closet-bar">

@@ -12,6 +12,11 @@ export interface HungPiece {
   readonly point: ColorPoint;
 }
 
+/** The wheel angle (degrees) it is compared by; null where it is neutral, or too faint for its hue to count. */
+export function comparedHue({ point }: HungPiece): number | null {
+  return point.tinted ? null : point.wheel;
+}
+
 export const SORTS = ["hue", "newest"] as const;
 export type Sort = (typeof SORTS)[number];
 

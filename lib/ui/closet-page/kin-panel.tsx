@@ -1,5 +1,5 @@
 import "./kin-panel.css";
-import { useContext, useState } from "preact/hooks";
+import { useContext, useEffect, useRef, useState } from "preact/hooks";
 import { Button } from "../button.tsx";
 import { Cloth, NamedCloth } from "../cloth.tsx";
 import { RelationDial } from "../dial.tsx";
@@ -15,17 +15,29 @@ export interface KinPanelProps {
   readonly selected: HungPiece;
   readonly groups: readonly KinGroup[];
   readonly onSelect: (id: string) => void;
+  readonly onSelectNone: () => void;
 }
 
 /** Which owned pieces stand where on the wheel, seen from the selected one. */
-export function KinPanel({ selected, groups, onSelect }: KinPanelProps) {
+export function KinPanel({ selected, groups, onSelect, onSelectNone }: KinPanelProps) {
+  const panel = useRef<HTMLElement>(null);
+  const [statement] = selected.named;
+  useEffect(() => {
+    // A piece chosen here leaves the list, and its button takes the focus with it.
+    if (document.activeElement === document.body) panel.current?.focus({ preventScroll: true });
+  }, [selected.piece.id]);
   return (
-    <section class="kin" id="goes-with" tabIndex={-1} aria-labelledby="goes-with-title">
+    <section class="kin" id="goes-with" tabIndex={-1} aria-labelledby="goes-with-title" ref={panel}>
       <div class="kin-head">
         <h2 id="goes-with-title">What goes with {selected.piece.name}</h2>
         <NamedCloth swatches={selected.named} />
-        <Button kind="quiet" onClick={() => onSelect(selected.piece.id)}>
-          Let go of it
+        {statement && selected.named.length > 1 && (
+          <p class="soft small">
+            Only its {statement.name} is compared, with the first colour of each other piece.
+          </p>
+        )}
+        <Button kind="quiet" onClick={onSelectNone}>
+          Choose none
         </Button>
       </div>
       {groups.map((group) => (

@@ -1,7 +1,7 @@
 import { looksAlikeTo, type Vision } from "../../color/color-vision.ts";
 import { relate } from "../../color/relate.ts";
 import { RELATIONS, type Relation } from "../../color/relation-name.ts";
-import type { HungPiece } from "./hung-piece.ts";
+import { comparedHue, type HungPiece } from "./hung-piece.ts";
 import { stepName } from "./wheel-steps.ts";
 
 /** An owned piece and how its statement swatch stands to the selected one's. */
@@ -35,8 +35,8 @@ const PLACES: Partial<Record<Relation, readonly number[]>> = {
 };
 
 /**
- * How every other piece stands to the selected one, grouped; a neutral has no places on the wheel to name. `vision` is how
- * the person says they see colours, null for as most people do.
+ * How every other piece stands to the selected one, grouped; a neutral or faint one has no places on the wheel to name.
+ * `vision` is how the person says they see colours, null for as most people do.
  */
 export function kinOf(
   selected: HungPiece,
@@ -52,7 +52,7 @@ export function kinOf(
         lookAlike: vision !== null && looksAlikeTo(vision, selected.point.oklab, other.point.oklab),
       }),
     );
-  const { wheel } = selected.point;
+  const wheel = comparedHue(selected);
   return TOLD.map((relation) => ({
     relation,
     hint: wheel === null ? "" : hintOf(wheel, PLACES[relation] ?? []),

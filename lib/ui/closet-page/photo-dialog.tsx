@@ -1,5 +1,5 @@
 import "./photo-dialog.css";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { PieceDraft } from "../../closet/new-piece.ts";
 import { Button } from "../button.tsx";
 import { countOf } from "../words.ts";
@@ -21,6 +21,7 @@ export function PhotoDialog({ tools, onKeep, onClose }: PhotoDialogProps) {
   const [missing, setMissing] = useState("");
   /** Key of the photo that is being pointed at: one at a time. */
   const [pointing, setPointing] = useState<string | null>(null);
+  const files = useRef<HTMLInputElement>(null);
   const read = drafts.filter(({ asShot }) => asShot);
   const waiting = drafts.some(({ asShot, failure, rereading }) => rereading || (!asShot && !failure));
   const keep = () => {
@@ -40,6 +41,7 @@ export function PhotoDialog({ tools, onKeep, onClose }: PhotoDialogProps) {
           Photos
           <input
             class="field"
+            ref={files}
             type="file"
             accept="image/*"
             multiple
@@ -59,7 +61,11 @@ export function PhotoDialog({ tools, onKeep, onClose }: PhotoDialogProps) {
               onPoint={(on) => setPointing(on ? draft.key : null)}
               onWhite={(spot) => readByWhite(draft, spot)}
               onChange={(part) => change(draft.key, part)}
-              onDrop={() => drop(draft.key)}
+              onDrop={() => {
+                // Its button goes with it.
+                files.current?.focus();
+                drop(draft.key);
+              }}
             />
           ))}
         </ul>

@@ -1,9 +1,12 @@
 import "./sheet.css";
 import type { ComponentChildren } from "preact";
-import { useEffect, useId, useRef } from "preact/hooks";
+import { useId, useLayoutEffect, useRef } from "preact/hooks";
 import { Button } from "../button.tsx";
 
-/** A dialog over the page. The browser keeps the focus inside and gives it back; Escape closes it. */
+/**
+ * A dialog over the page; Escape closes it. The browser keeps the focus inside and gives it back, if the dialog is closed
+ * before it is taken out of the page: so a layout effect, whose end comes first.
+ */
 export function Sheet({
   title,
   onClose,
@@ -15,7 +18,7 @@ export function Sheet({
 }) {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useEffect(() => {
+  useLayoutEffect(() => {
     const shown = dialog.current;
     shown?.showModal();
     return () => shown?.close();

@@ -67,7 +67,11 @@ export function SwatchEditor({
                 <Button
                   kind="quiet"
                   aria-label={`Take out ${swatch.name}`}
-                  onClick={() => onChange(dropColour(swatches, index))}
+                  onClick={({ currentTarget }) => {
+                    // The first row stays, whichever goes; this button may not.
+                    currentTarget.closest("ul")?.querySelector("input")?.focus();
+                    onChange(dropColour(swatches, index));
+                  }}
                 >
                   Take out
                 </Button>

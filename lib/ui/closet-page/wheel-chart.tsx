@@ -2,7 +2,7 @@ import "./wheel-chart.css";
 import { useContext, useMemo, useRef, useState } from "preact/hooks";
 import { namesText } from "../named-swatches.ts";
 import { LOOK_ALIKE, relationText } from "../words.ts";
-import type { HungPiece } from "./hung-piece.ts";
+import { comparedHue, type HungPiece } from "./hung-piece.ts";
 import { type Dot, nearestDot, placeDots } from "./place-dots.ts";
 import { SpotlightContext, useSpotlight, whatIsLit } from "./spotlight.ts";
 import { WheelBands, WheelBandWords } from "./wheel-bands.tsx";
@@ -54,7 +54,7 @@ export function WheelChart({ hung, selected, kin, onSelect }: WheelChartProps) {
     setStop(dots[at]?.hung.piece.id ?? null);
     drawing.current?.querySelectorAll("button")[at]?.focus();
   };
-  const wheel = selected?.point.wheel ?? null;
+  const wheel = selected && comparedHue(selected);
   const face = useMemo(() => <WheelFace />, []);
   const marks = useMemo(() => <Dots dots={dots} kin={kin} />, [dots, kin]);
   return (

@@ -48,8 +48,8 @@ export function sayState(state: PopupState, host: string, refused: boolean): Sta
       };
     case "lost":
       return {
-        heading: "The line to this page is lost",
-        text: "The page was reloaded, or has not answered. Read it again; if that does not help, reload it first.",
+        heading: "This page does not answer",
+        text: "It may have been reloaded. Read it again; if that does not help, reload it first.",
         next: "read-page",
       };
     case "closet-empty":
