@@ -7,6 +7,7 @@ import { isPutAway } from "./furniture.ts";
 import { leadsNowhere } from "./leads-nowhere.ts";
 import { letters } from "./letters.ts";
 import { leadsToGroup, leadsToProduct, linkUrl } from "./link.ts";
+import { namesAGroup } from "./names-a-group.ts";
 import { isAmongNoWares, namesVoucher, offersNoWare } from "./offers-no-ware.ts";
 import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 import type { FoundProduct } from "./product.ts";
@@ -32,20 +33,9 @@ export interface Suspect extends Pick<Cluster, "pictures" | "prices"> {
 type Doubt = (suspect: Suspect) => boolean;
 
 const GIFT =
-  /donat(e|ion)|spenden|faire un don|donación|donazione|doação|doneren|pledge|\/(give|join|subscribe)\b/i;
-const FROM_WORD =
-  "from|ab|à partir de|dès|desde|a partir de|da|a partire da|vanaf|från|fra|alkaen|od|już od|mulai|من|ابتداءً من|החל מ|от|від|από|de la";
-const FROM = new RegExp(`^(${FROM_WORD})(?!\\p{L})`, "iu");
-/** A name that ends so, or is no more, is a part of the price. */
-const TO_FROM = new RegExp(`(^|\\s)(${FROM_WORD})$`, "iu");
-const GROUP_TITLE =
-  /^(shop|all|discover|explore|alle|tous|toutes|todo)\b|^\p{L}+( (&|and|und|et|y|e|en|och) \p{L}+)?$/iu;
-/** Letters that a group's tile has besides its name and its prices; a product has a brand or a kind. Of so long a text. */
-const MOST_BESIDE = 10;
+  /donat(e|ion)|spenden|faire un don|donación|donazione|doação|doneren|donera|darowizn|adomány|lahjoit|bağış|donați|δωρεά|пожертв|תרומה|תרומת|לתרום|تبرع|寄付|기부|pledge|\/(give|join|subscribe)\b/i;
+/** Characters of a tile in which it may ask for a gift. */
 const MOST_TEXT = 600;
-/** What a tile says that leads to several products. */
-const SEE_ALL =
-  /(shop (now|all|the)|discover|explore|see (all|the|more)|jetzt entdecken|entdecken|découvrir|voir tout|descubr|ver todo|scopri|bekijk|ontdek|upptäck|visa alla|zobacz|odkryj|一覧)/i;
 
 /*
  * Each doubt is named in the words that a person reads who asks why (`tests/commands/explain-page.ts`); the build of
@@ -69,17 +59,9 @@ const isNoWare: Doubt = ({ product }) => {
 const isAVoucher: Doubt = ({ product }) => namesVoucher(product()?.title ?? "");
 const leadsToAGroup: Doubt = ({ product }) => leadsToGroup(product()?.link ?? "");
 
-/** A group of products is shown as one is, with the lowest of its prices. */
-const namesAGroup: Doubt = ({ product, prices, root }) => {
-  const { title = "", link } = product() ?? {};
-  const buyable = () => buttonsIn(root).some((button) => buys(button) && linkUrl(button) !== link);
-  if (prices.length === 0 || leadsToProduct(link ?? "") || buyable()) return false;
-  const from = prices.every(({ text, tag }) => FROM.test(text) || FROM.test(tag));
-  const said = prices.reduce((sum, { text }) => sum + letters(text), letters(title));
-  const terse = letters(root.textContent.slice(0, MOST_TEXT)) <= said + MOST_BESIDE;
-  return (
-    TO_FROM.test(title) || (from && ((terse && GROUP_TITLE.test(title)) || SEE_ALL.test(root.textContent)))
-  );
+const isAGroup: Doubt = ({ product, root, prices, survey }) => {
+  const one = product();
+  return one !== null && namesAGroup(one, { root, prices }, survey);
 };
 
 /** From so many links with words on a picture without one belongs to none of them. */
@@ -162,7 +144,7 @@ export const DOUBTS: readonly Doubt[] = [
   leadsToAGroup,
   isAmongServices,
   isNoWare,
-  namesAGroup,
+  isAGroup,
   isOddOneOut,
   hidesItsPrice,
   isBare,

@@ -1,5 +1,6 @@
 import { nameOf, parentOf } from "./ancestors.ts";
 import type { Context } from "./context.ts";
+import { isStruck } from "./is-struck.ts";
 import { linkIn, linkUrl } from "./link.ts";
 import { lowestPrice } from "./lowest-price.ts";
 import { pictureUrl, pictureUrls, shownUrl } from "./picture-urls.ts";
@@ -44,6 +45,14 @@ function byFront(
   return ranked.sort((a, b) => a.rank - b.rank);
 }
 
+/** Of several prices those that are seen and not crossed out, if any: what a law asks for may be struck and lower. */
+function standing(prices: readonly PriceLeaf[], { furniture }: Context): readonly PriceLeaf[] {
+  if (prices.length < 2) return prices;
+  const seen = prices.filter(({ element }) => !furniture.isHidden(element));
+  const valid = seen.filter(({ element }) => !isStruck(element));
+  return [valid, seen, prices].find(({ length }) => length > 0) ?? prices;
+}
+
 /** Puts a product together from its elements and what the page's data says; null without a title or a picture. */
 export function foundProduct(draft: Draft, context: Context): FoundProduct | null {
   const { root, role, prices } = draft;
@@ -64,7 +73,8 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
     role,
     key: productKey(link, images, title),
     title,
-    price: lowestPrice(prices.flatMap((price) => price.amounts)) ?? described?.price ?? null,
+    price:
+      lowestPrice(standing(prices, context).flatMap(({ amounts }) => amounts)) ?? described?.price ?? null,
     link,
     images,
     told: { category: described?.category ?? "", color: described?.color ?? "" },

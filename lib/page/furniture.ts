@@ -40,8 +40,10 @@ export function findFurniture(): Furniture {
   return { isApart, isHidden };
 }
 
-/** True where a list of several is not displayed as a whole; the panels of tabs are, sooner or later. */
+/** True where a list, or what is around one of a single member, is not displayed as a whole; the panels of tabs are, sooner or later. */
 export function isPutAway(root: Element, { isHidden }: Furniture): boolean {
   const list = parentOf(root);
-  return list !== null && isHidden(root) && isHidden(list) && list.children.length > 1 && !root.closest(TAB);
+  const around = list && parentOf(list);
+  if (!list || !around || !isHidden(root) || !isHidden(list) || root.closest(TAB)) return false;
+  return list.children.length > 1 || isHidden(around);
 }

@@ -26,8 +26,8 @@ const looksPressed = (element: Element | null): boolean =>
 /** Languages whose calls to buy and to see more are known. */
 const SPOKEN = /^(en|de|fr|es|it|pt|nl|sv|pl|ja)\b/i;
 
-/** Links to a basket. */
-const BASKETS = BASKET_NAMES.map((name) => `a[href*="/${name}" i]`).join();
+/** Links to a basket, and the place of one. */
+const BASKETS = ['[class*="cart" i]', ...BASKET_NAMES.map((name) => `a[href*="/${name}" i]`)].join();
 
 /** Links to the shop of a site that has other pages too. */
 const SHOPS = ["shop", "store", "boutique", "tienda", "negozio", "loja", "winkel", "butik", "sklep"]

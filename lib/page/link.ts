@@ -12,8 +12,9 @@ const COLLECTION = /\/(product-)?(categor(y|ies)|collections?|kategorien?)\/[^/]
 /** Whether a link leads, by its wording, to a list of products. */
 export const leadsToCollection = (link: string): boolean => COLLECTION.test(link);
 
-/** Links to one product. */
-const PRODUCT_PATH = /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|tuote|item|p|dp)\/[^/]+/i;
+/** Links to one product; a list may lie in the same folder. */
+const PRODUCT_PATH =
+  /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|tuote|item|p|dp)\/(?!(list|index|search|categor\w*|all|new|best)([./?#]|$))[^/]+/i;
 
 /** Whether a link leads, by its wording, to one product. */
 export const leadsToProduct = (link: string): boolean => PRODUCT_PATH.test(link);

@@ -1,5 +1,6 @@
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
+import { isStruck } from "./is-struck.ts";
 import { plainText } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 
@@ -9,12 +10,6 @@ function priceOn(button: Element, context: Context): PriceLeaf[] {
   const { amounts, words, denied } = context.readTag(text);
   return denied || amounts.length === 0 ? [] : [{ element: button, text, tag: text, words, amounts }];
 }
-
-/** Whether a price is crossed out. */
-const isStruck = (element: Element): boolean =>
-  element.closest("s,del,strike") !== null ||
-  element.ownerDocument.defaultView?.getComputedStyle(element).textDecorationLine.includes("line-through") ===
-    true;
 
 /** Of the prices written as large as the largest, or nearly, in parts of it: others are costs, taxes, points. */
 const LARGE = 0.9;

@@ -1,3 +1,5 @@
+import { parentOf } from "./ancestors.ts";
+
 /** Longest title kept, in characters; a page may send a megabyte. */
 const LONGEST_TITLE = 300;
 
@@ -35,11 +37,16 @@ export function linesOf(element: Element, most: number): string {
   return text;
 }
 
-/** The text of a heading; a word that begins in another element than the one before ended stays apart. */
+/**
+ * The text of a heading, without what is not displayed in one that is; a word that begins in another element than the one
+ * before ended stays apart.
+ */
 export function headingText(heading: Element): string {
   const walker = heading.ownerDocument.createTreeWalker(heading, 4);
+  const displayed = heading.checkVisibility();
   let text = "";
   for (let node = walker.nextNode(); node && text.length < LONGEST_TITLE; node = walker.nextNode()) {
+    if (displayed && parentOf(node)?.checkVisibility() === false) continue;
     const piece = node.nodeValue ?? "";
     text += /\p{Ll}$/u.test(text) && /^\p{Lu}/u.test(piece) ? ` ${piece}` : piece;
   }

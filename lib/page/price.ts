@@ -5,11 +5,11 @@ import { SOME, scanMoney } from "./scan-money.ts";
 
 /** Words before an amount that is a part of the price or was the price once: instalments, deposits. */
 const ASIDE =
-  /\b(instal\w+|payments?|cuotas|rat(?:en?|y|a)|parcelas?|mensualit\w+|plazos|termijn\w*|fois|was|rrp|msrp|uvp|deposit|kaution|members?|grundpreis|monthly)\b|(?<![a-z])[x×] ?$|\d ?[x×]\s|taksit|splátk|delbetal|分割|할부/;
+  /\b(instal\w+|payments?|cuotas|rat(?:en?|y|a)|parcelas?|mensualit\w+|plazos|termijn\w*|fois|lowest|niedrigste\w*|laagste|lägsta|laveste|plus bas|più basso|m[aá]s baj[oa]|mais baixo|was|rrp|msrp|uvp|deposit|kaution|members?|grundpreis|monthly)\b|(?<![a-z])[x×] ?$|\d ?[x×]\s|najniższ|nejnižší|najnižš|legalacsony|taksit|splátk|delbetal|分割|할부/;
 
-/** What an amount is for that is no whole price: a month, a measure; or that it lacks the tax. */
+/** What an amount is for that is no whole price: a month, a measure, one way of paying; or that it lacks the tax. */
 const PART =
-  /(\/|per|pro|par) ?(mo|month|monat|mois|mes|week|kg|100|l)\b|bez dph|\bexcl|\bex\.? (vat|gst|btw|moms|tax)|netto|hors taxe|ohne mwst|sin iva/;
+  /(\/|per|pro|par) ?(mo|month|monat|mois|mes|week|kg|100|l)\b|bez dph|\bexcl|\bex\.? (vat|gst|btw|moms|tax)|netto|hors taxe|ohne mwst|sin iva|\b(com|no|via|pelo) (o )?(pix|boleto)\b/;
 
 /** Letters beside an amount that a price tag has room for ("Regular price"); with more it is a remark on the price. */
 const MOST_BESIDE = 16;
@@ -26,8 +26,8 @@ const notPrice = (before: string, behind: string): RegExp =>
 
 /** Words before or right behind an amount that is no price at all: savings, shipping, limits, gifts. */
 const NO_PRICE = notPrice(
-  `sav(?:e|ing|ings)|off|spar[ae]?n?|ersparnis|bespaar|économisez|oszczęd[${WORD}]+|poupe|ahorr[${WORD}]+|risparmi[${WORD}]*|shipping|postage|delivery|versand[${WORD}]*|lieferung|livraison|envío|frete|frakt[${WORD}]*|fragt|over|under|unter|above|m[aá][si]s? de|mehr als|über|plus de|più di|oltre|meer dan|mer än|över|powyżej|ponad|hasta|até|fino a|jusqu.à|tot|upp till|entre|zwischen|between|up to|bis zu|donat[${WORD}]+|coupon|gutschein|kupon|cupón|クーポン|ポイント|優惠券|쿠폰|적립|포인트|sold for|points? per|spend|earn|win|worth|salary|prize`,
-  `off|shipping|delivery|versand|rabatt|discount|saved|gift|offerts?|d.achat|de (?:réduction|remise|descuento)|gratis|di sconto|and (?:over|under)|(?:[${WORD}]+ )?credit|voucher|coupon|kupon|cupón|gutschein|cashback|bonus|felett|fölött|funded|raised|pledged|gespendet|gesammelt|collectés|récoltés|recaudados|raccolti|arrecadados|opgehaald|insamlat|zebrano|brut`,
+  `sav(?:e|ing|ings)|off|spar[ae]?n?|ersparnis|bespaar|économisez|oszczęd[${WORD}]+|poupe|ahorr[${WORD}]+|risparmi[${WORD}]*|shipping|postage|delivery|versand[${WORD}]*|lieferung|livraison|envío|frete|frakt[${WORD}]*|fragt|over|under|unter|above|m[aá][si]s? de|mehr als|über|plus de|più di|oltre|meer dan|mer än|över|powyżej|ponad|nad|nati|fölött|peste|üzeri|hasta|até|fino a|jusqu.à|tot|upp till|entre|zwischen|mellem|mellan|między|mezi|between|up to|bis zu|donat[${WORD}]+|coupon|gutschein|kupon|cupón|クーポン|ポイント|優惠券|쿠폰|적립|포인트|ลด|ขั้นต่(?:ำ|ํา)|giảm|tối thiểu|sold for|points? per|spend|earn|win|worth|salary|prize`,
+  `off|shipping|delivery|versand|rabatt|discount|saved|gift|offerts?|d.achat|de (?:réduction|remise|descuento)|gratis|di sconto|and (?:over|under)|(?:[${WORD}]+ )?credit|voucher|coupon|kupon|cupón|gutschein|할인|割引|引き|쿠폰|적립|クーポン|ポイント|優惠券|cashback|bonus|felett|fölött|funded|raised|pledged|gespendet|gesammelt|collectés|récoltés|recaudados|raccolti|arrecadados|opgehaald|insamlat|zebrano|brut`,
 );
 
 /** An amount inside a sentence: words on both sides, three behind it, two after a comma, that no price tag says; or a fee. */

@@ -212,4 +212,48 @@ export const PAGES_OF_SERVICES: readonly PageCase[] = [
     kind: "none",
     products: [],
   },
+  page(
+    "groups of wares, two words each, all from an amount",
+    "Für den Herbst",
+    [
+      ["stiefel", "Halbhohe Stiefel", "ab 99,95 €", ""] as const,
+      ["maentel", "Gewachste Mäntel", "ab 149,95 €", ""] as const,
+      ["hemden", "Karierte Hemden", "2 für 80 €", ""] as const,
+      ["schals", "Lange Schals", "ab 29,95 €", ""] as const,
+    ].map(linked("")),
+    { lang: "de" },
+  ),
+  page(
+    "groups with what they hold",
+    "Heren",
+    [
+      ["truien", "Gebreide truien", "vanaf € 34,95", "178 artikelen"] as const,
+      ["ondergoed", "Zacht ondergoed", "3 voor € 25", "61 artikelen"] as const,
+    ].map(linked("/heren")),
+    { lang: "nl" },
+  ),
+  page(
+    "a campaign that names things and the lowest of their prices",
+    "Bonjour",
+    [["offrir", "Offrir, en mieux", "Tous nos coffrets dès 25 €", ""] as const].map(linked("/fr/idees")),
+    { lang: "fr" },
+  ),
+  page(
+    "coupons of a shop, in Thai",
+    "ไม่พบสินค้า",
+    [
+      ["c50", "คูปองใหม่", "ลด ฿50", "ขั้นต่ำ ฿399"] as const,
+      ["c150", "คูปองใหญ่", "ลด ฿150", "ขั้นต่ำ ฿990"] as const,
+    ].map(bare),
+    { lang: "th" },
+  ),
+  page(
+    "appointments, each so many hours long",
+    "O oră pentru tine",
+    [
+      ["dulap", "Dulapul tău", "350 lei", "2 ore"] as const,
+      ["acasa", "Acasă la tine", "600 lei", "3 ore"] as const,
+    ].map(linked("/stil")),
+    { lang: "ro" },
+  ),
 ];

@@ -116,4 +116,64 @@ export const PRICES_NEAR_BY: readonly PageCase[] = [
     kind: "listing",
     products: expected("Reed vest | 49 | EUR | vest", "Rush hat | 29 | EUR | hat"),
   },
+  {
+    name: "the lowest price of thirty days, crossed out and lower than today's",
+    lang: "pl",
+    head: STYLE,
+    body: `<main><div class="g">${card("vest", "Kamizelka", "219,00 zł <del>209,00 zł</del> <del>299,00 zł</del>")}${card("hat", "Czapka", "59,90 zł")}</div></main>`,
+    kind: "listing",
+    products: expected("Kamizelka | 219 | PLN | vest", "Czapka | 59.9 | PLN | hat"),
+    layout: true,
+  },
+  {
+    name: "what it costs with one way of paying, and pieces and points as bare figures in elements called prices",
+    lang: "pt-BR",
+    head: STYLE,
+    body: `<main><div class="g">${card("vest", "Colete Junco", '<b>R$ 289,90</b></span><span>R$ 260,91 com Pix</span><span class="price-unit" style="display:none">1</span>')}${card("hat", "Chapéu Palha", '<b>R$ 99,00</b></span><span class="price-points">40</span>')}</div></main>`,
+    kind: "listing",
+    products: expected("Colete Junco | 289.9 | BRL | vest", "Chapéu Palha | 99 | BRL | hat"),
+    layout: true,
+  },
+  {
+    name: "what is saved behind the amount, in Korean, and a label in the name that is not displayed",
+    lang: "ko",
+    url: "http://shop.localhost/product/list.html?cate=2",
+    head: STYLE,
+    body: `<main><p>가입하면 3,000원 쿠폰</p><h3>베스트</h3><div class="g">${["vest", "hat"]
+      .map((slug) =>
+        card(
+          slug,
+          "",
+          `<strong><a href="/w/${slug}"><span style="display:none">상품명 :</span> 울 조끼 ${slug}</a></strong></span><span>57,600원 (6,400원 할인)`,
+        ),
+      )
+      .join("")}</div></main>`,
+    kind: "listing",
+    products: expected("울 조끼 vest | 57600 | KRW | vest", "울 조끼 hat | 57600 | KRW | hat"),
+    layout: true,
+  },
+  {
+    name: "some of a list priced from an amount",
+    head: STYLE,
+    body: `<main><div class="g">${card("vest", "Reed vest", "from €49")}${card("hat", "Rush hat", "€29")}${card("wrap", "Marsh wrap", "from €59")}</div></main>`,
+    kind: "listing",
+    products: expected(
+      "Reed vest | 49 | EUR | vest",
+      "Rush hat | 29 | EUR | hat",
+      "Marsh wrap | 59 | EUR | wrap",
+    ),
+  },
+  {
+    name: "all of a list priced from an amount, with links to products",
+    head: STYLE,
+    body: `<main><div class="g">${["vest", "hat", "wrap"]
+      .map((slug) => card(slug, `Rush ${slug}`, "from €49").replaceAll("/w/", "/products/"))
+      .join("")}</div></main>`,
+    kind: "listing",
+    products: expected(
+      "Rush vest | 49 | EUR | vest",
+      "Rush hat | 49 | EUR | hat",
+      "Rush wrap | 49 | EUR | wrap",
+    ),
+  },
 ];
