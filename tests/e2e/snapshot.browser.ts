@@ -162,7 +162,8 @@ describe("pictures that no request can get", () => {
         const box = document.querySelector("#covered").getBoundingClientRect();
         Object.assign(document.querySelector("#notice").style, { left: box.left + "px", top: box.top + 140 + "px" });
         const { style } = document.querySelector("#moving");
-        const move = (now) => { style.left = (now % 40) / 4 + "px"; requestAnimationFrame(move); };
+        let frame = 0;
+        const move = () => { style.left = (++frame % 1000) / 100 + "px"; requestAnimationFrame(move); };
         requestAnimationFrame(move);
       </script>`;
     const { page, hidden } = await openUnread("/covered", listing(tiles.join(""), more), tiles.length);
