@@ -3,7 +3,7 @@ import type { Place } from "./hang.ts";
 import { hangUnnoticed, riseUnnoticed } from "./hang-unnoticed.ts";
 import { inTurns } from "./in-turns.ts";
 
-/** A badge that hangs on the whole page shows only while at least this share of its picture does. Layout choice. */
+/** A badge that hangs on the whole page shows only while at least this share of its picture, or of a screenful of it, does. Layout choice. */
 const SHARE_IN_VIEW = 0.5;
 
 /** The place of a badge that is not to be seen. */
@@ -86,9 +86,10 @@ export function badgeLayer(signal: AbortSignal): BadgeLayer {
   });
   const views = new IntersectionObserver(
     (entries) => {
-      for (const { target, intersectionRatio } of entries) {
+      for (const { target, intersectionRatio, boundingClientRect } of entries) {
         const badge = badges.get(target);
-        if (badge) outOfView[intersectionRatio < SHARE_IN_VIEW ? "add" : "delete"](badge);
+        const share = intersectionRatio * Math.max(1, boundingClientRect.height / innerHeight);
+        if (badge) outOfView[share < SHARE_IN_VIEW ? "add" : "delete"](badge);
       }
       settle(among(entries));
     },

@@ -1,6 +1,7 @@
 import type { BadgeModel } from "./badge-model.ts";
 import chip from "./chip.css?inline";
 import { makeCloth, namesOf } from "./cloth.ts";
+import { firstScreenOf } from "./first-screen.ts";
 import { freePlace, type Spot } from "./free-place.ts";
 import { type Place, placeOf } from "./hang.ts";
 import type { Seen } from "./hang-unnoticed.ts";
@@ -55,6 +56,7 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
   const perch = makePerch(host, button, picture, root);
   let attachments = 0;
   let taken: readonly Spot[] | null = null;
+  const shownAtFirst = firstScreenOf(picture);
   return {
     button,
     picture,
@@ -91,7 +93,11 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
       const hanger = perch.hanger();
       const place = placeOf(picture, hanger, perch.adrift());
       const height = picture.offsetHeight;
-      const free = freePlace({ width: place.width, height }, taken, ROOM_FOR_WORDS);
+      const free = freePlace(
+        { width: place.width, height, shown: shownAtFirst(height) },
+        taken,
+        ROOM_FOR_WORDS,
+      );
       const left = place.left + free.left;
       const bottom = place.bottom - height + free.bottom;
       const buried = !hanger && perch.buried(left + INSIDE - scrollX, bottom - INSIDE - scrollY);

@@ -14,20 +14,29 @@ export const STRIP = 52;
 /** Narrower strips, in CSS pixels, hold no badge at all: cloth with its distance from both edges. */
 export const LEAST_WIDTH = 40;
 
+/** Lengths of a picture, in CSS pixels. */
+interface Size {
+  readonly width: number;
+  readonly height: number;
+  /** Height of the part, from its top, that a badge is best on. */
+  readonly shown: number;
+}
+
 /**
- * Where on a picture of a size a badge covers nothing of `taken`: as low as it can be with room for words, else in the
- * widest free strip, else at the bottom, where it would be without anything on the picture.
+ * Where on a picture a badge covers nothing of `taken`, on the part that is best or else on all of it: as low as it can
+ * be with room for words, else in the widest free strip; where there is none, at the bottom of that part.
  */
-export function freePlace(
-  { width, height }: { readonly width: number; readonly height: number },
-  taken: readonly Spot[],
-  enough: number,
-): Place {
-  const whole: Place = { left: 0, bottom: height, width };
-  if (!taken.length) return whole;
+export function freePlace({ width, height, shown }: Size, taken: readonly Spot[], enough: number): Place {
+  const lowest: Place = { left: 0, bottom: shown, width };
+  if (!taken.length) return lowest;
+  return freeStrip(width, shown, taken, enough) ?? freeStrip(width, height, taken, enough) ?? lowest;
+}
+
+/** The lowest free strip with room for words down to some height, else the widest; null where no badge fits. */
+function freeStrip(width: number, height: number, taken: readonly Spot[], enough: number): Place | null {
   const edges = [height, ...taken.map(({ top }) => top), STRIP];
   const bottoms = edges.filter((bottom) => bottom >= STRIP && bottom <= height).sort((a, b) => b - a);
-  let best: Place = { ...whole, width: 0 };
+  let best: Place = { left: 0, bottom: height, width: 0 };
   for (const bottom of bottoms) {
     const strip = widestGap(
       width,
@@ -36,7 +45,7 @@ export function freePlace(
     if (strip.width > best.width) best = { ...strip, bottom };
     if (best.width >= Math.min(enough, width)) return best;
   }
-  return best.width >= LEAST_WIDTH ? best : whole;
+  return best.width >= LEAST_WIDTH ? best : null;
 }
 
 /** The widest part of a line of some width that no spot stands on; of two, the left one. */

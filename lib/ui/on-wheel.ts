@@ -10,13 +10,14 @@ export function onWheel(angle: number, radius: number): Place {
   return { x: radius * Math.sin(turn), y: -radius * Math.cos(turn) };
 }
 
-/** SVG path of an arc at `radius` from one wheel angle clockwise to another, less than a full turn. */
-export function arcPath(from: number, to: number, radius: number): string {
+/** SVG path of an arc at `radius` from one wheel angle clockwise to another, less than a full turn; `back`: drawn the other way round. */
+export function arcPath(from: number, to: number, radius: number, back = false): string {
   const span = (((to - from) % 360) + 360) % 360;
-  const start = onWheel(from, radius);
-  const end = onWheel(from + span, radius);
-  const large = span > 180 ? 1 : 0;
-  return `M${fixed(start.x)} ${fixed(start.y)}A${radius} ${radius} 0 ${large} 1 ${fixed(end.x)} ${fixed(end.y)}`;
+  const ends = [onWheel(from, radius), onWheel(from + span, radius)].map(
+    ({ x, y }) => `${fixed(x)} ${fixed(y)}`,
+  );
+  const [start, end] = back ? ends.toReversed() : ends;
+  return `M${start}A${radius} ${radius} 0 ${span > 180 ? 1 : 0} ${back ? 0 : 1} ${end}`;
 }
 
 function fixed(value: number): string {

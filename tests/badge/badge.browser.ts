@@ -92,6 +92,22 @@ describe("a badge on a tile", () => {
     await page.close();
   });
 
+  it("shows all of its words on two tiles side by side on the narrowest phone", async () => {
+    const tile = `<div class="tile" style="position:relative;width:138px">${picture("width:138px")}</div>`;
+    const page = await storePage(tile, { width: 320 });
+    await page.evaluate(() => {
+      Room.badgeAll({ words: "A set with your striped scarf", count: 1 });
+    });
+    await drawn(page);
+    const words = page.locator(".words");
+    expect(await words.evaluate(({ scrollHeight, clientHeight }) => scrollHeight - clientHeight)).toBe(0);
+    const [inner, outer] = [await words.boundingBox(), await chip(page).boundingBox()];
+    if (!inner || !outer) throw new Error("no box");
+    expect(inner.y).toBeGreaterThan(outer.y);
+    expect(inner.y + inner.height).toBeLessThan(outer.y + outer.height);
+    await page.close();
+  });
+
   it("has one size on a picture whatever it says, since a page can measure it", async () => {
     const models = [
       { words: "You own this red", count: 1, state: "ready" },
@@ -116,6 +132,42 @@ describe("a badge on a tile", () => {
       expect(sizes).toEqual(models.map(() => `${Math.min(width - 12, width < 112 ? 64 : 176)} × 40`));
     }
   });
+
+  // The window of these tests is 600 px high.
+  for (const position of ["relative", "static"]) {
+    it(`is seen on a product's picture that runs past the first screen, and stays there (${position})`, async () => {
+      const large = picture("display:block;width:600px;height:900px");
+      const heart = `<button style="position:absolute;left:0;top:320px;width:90px;height:60px">like</button>`;
+      const page = await storePage(
+        `<style>body{margin:0;padding-top:220px}</style>
+        <div class="tile" style="width:600px"><div style="position:${position}">${large}${position === "relative" ? heart : ""}</div></div>
+        <div style="height:2000px"></div>`,
+      );
+      await page.evaluate(() => {
+        // It may come when a person is on the way already.
+        scrollTo(0, 80);
+        Room.badgeAll();
+      });
+      await drawn(page);
+      const place = async () => {
+        const [shown, box] = [await page.locator("img").boundingBox(), await chip(page).boundingBox()];
+        return [(box?.x ?? 0) - (shown?.x ?? 0), (box?.y ?? 0) + (box?.height ?? 0) - (shown?.y ?? 0)];
+      };
+      // 600 px less the 220 px above the picture, less the inset of 6 px; beside the heart, if there is one.
+      const first = [position === "relative" ? 96 : 6, 374];
+      expect(await place()).toEqual(first);
+      const settled = async (change: Promise<unknown>) => {
+        await change;
+        await drawn(page);
+        return place();
+      };
+      expect(await settled(page.evaluate(() => scrollTo(0, 150)))).toEqual(first);
+      expect(await settled(page.setViewportSize({ width: 800, height: 544 }))).toEqual(first);
+      expect(await settled(page.evaluate(() => scrollTo(0, 500)))).toEqual(first);
+      expect(await settled(page.evaluate(() => scrollTo(0, 0)))).toEqual(first);
+      await page.close();
+    });
+  }
 
   it("follows its picture in a scrolling list of unpositioned tiles, and hides where the list cuts it off", async () => {
     const tile = `<div class="tile" style="flex:none;width:200px">${picture()}</div>`;

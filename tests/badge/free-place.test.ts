@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { freePlace, LEAST_WIDTH, type Spot, STRIP } from "../../lib/badge/free-place.ts";
 
-const picture = { width: 200, height: 260 };
+const picture = { width: 200, height: 260, shown: 260 };
 const spot = (left: number, top: number, width: number, height: number): Spot => ({
   left,
   top,
@@ -30,6 +30,22 @@ describe("freePlace", () => {
 
   it("is at the bottom as ever where there is no room at all", () => {
     expect(place(spot(10, 10, 180, 250))).toEqual({ left: 0, bottom: 260, width: 200 });
+  });
+
+  describe("on a picture of which only the upper part shows", () => {
+    const cut = (...taken: Spot[]) => freePlace({ ...picture, shown: 150 }, taken, ENOUGH);
+
+    it("is in that part, clear of what stands there", () => {
+      expect(cut()).toEqual({ left: 0, bottom: 150, width: 200 });
+      expect(cut(spot(0, 240, 200, 20))).toEqual({ left: 0, bottom: 150, width: 200 });
+      expect(cut(spot(150, 120, 36, 36))).toEqual({ left: 0, bottom: 150, width: 150 });
+      expect(cut(spot(0, 120, 200, 60))).toEqual({ left: 0, bottom: 120, width: 200 });
+    });
+
+    it("is below it where there is no room in it, and in it again where there is none at all", () => {
+      expect(cut(spot(0, 0, 200, 160))).toEqual({ left: 0, bottom: 260, width: 200 });
+      expect(cut(spot(0, 0, 200, 260))).toEqual({ left: 0, bottom: 150, width: 200 });
+    });
   });
 
   it("covers nothing and stays on the picture, whatever is there", () => {

@@ -4,7 +4,7 @@ import type { Page } from "playwright-core";
 import { swatchLine } from "../commands/swatch-line.ts";
 import type { Store } from "../store/start-store.ts";
 import { hiddenParts } from "./hidden-parts.ts";
-import type { ExtensionBrowser } from "./open-extension.ts";
+import type { ExtensionBrowser, Popup } from "./open-extension.ts";
 import { type ScannedPage, scanPage } from "./scan-page.ts";
 
 /** Longest wait for one page to be read; ms. */
@@ -35,12 +35,20 @@ function printTable(title: string, { summary, verdicts }: ScannedPage): void {
   }
 }
 
-async function shoot(page: Page, file: string): Promise<void> {
-  await page.screenshot({ path: file });
+async function shoot(screen: Pick<Page | Popup, "screenshot">, file: string): Promise<void> {
+  writeFileSync(file, await screen.screenshot());
   say(`saved ${file}`);
 }
 
-/** The flow as a person meets it: popup, switch on, badges, one card, popup again; with pictures of every step. */
+/** Closes what tells of the import, as a person does who has read it, and goes back to the top with nothing pointed at. */
+async function closeToasts(closetPage: Page): Promise<void> {
+  const close = closetPage.locator(".toast").getByRole("button", { name: "Close" });
+  while (await close.count()) await close.first().click();
+  await closetPage.mouse.move(0, 0);
+  await closetPage.evaluate("scrollTo(0, 0)");
+}
+
+/** The flow as a person meets it: popup, switch on, badges, one card, closet, wishlist; with pictures of every step. */
 async function walkThrough(
   extension: ExtensionBrowser,
   closetPage: Page,
@@ -53,10 +61,10 @@ async function walkThrough(
   await shop.goto(store.shopUrl);
   const popup = await extension.clickAction(shop);
   await popup.waitFor("document.querySelector('.switch-on')");
-  writeFileSync(at("1-popup-before"), await popup.screenshot());
+  await shoot(popup, at("1-popup-before"));
   await popup.click("button", "Switch on");
   await popup.waitFor("document.querySelectorAll('.row').length >= 8");
-  writeFileSync(at("2-popup-page"), await popup.screenshot());
+  await shoot(popup, at("2-popup-page"));
   await popup.close();
   await shop.bringToFront();
   await shoot(shop, at("3-store-badges"));
@@ -66,12 +74,19 @@ async function walkThrough(
     await hidden.click(badge);
     await shop.waitForTimeout(500);
     await shoot(shop, at("4-store-card"));
+    const wish = (await hidden.buttons()).find(({ text }) => text === "Save to wishlist");
+    if (wish) await hidden.click(wish);
   }
+  await closeToasts(closetPage);
   for (const scheme of ["light", "dark"] as const) {
     await closetPage.emulateMedia({ colorScheme: scheme });
     await closetPage.bringToFront();
     await shoot(closetPage, at(`5-closet-${scheme}`));
   }
+  await closetPage.emulateMedia({ colorScheme: "light" });
+  await closetPage.getByRole("link", { name: /Wishlist/ }).click();
+  await closetPage.locator(".wish-headline").first().waitFor();
+  await shoot(closetPage, at("6-wishlist"));
   await shop.close();
 }
 

@@ -314,6 +314,65 @@ describe("by keyboard alone", () => {
   });
 });
 
+/** Between which distances from the wheel's middle, in units of its drawing, the words of its bands are drawn. */
+async function wordsReach(page: Page): Promise<readonly [number, number]> {
+  const style = await page.addStyleTag({
+    content: `.wheel-drawing { background: #000 } .wheel-drawing svg * { visibility: hidden }
+      .wheel-drawing .wheel-word { visibility: visible; fill: #fff; stroke: none }`,
+  });
+  const shot = (await page.locator(".wheel-drawing").screenshot()).toString("base64");
+  await style.evaluate("(style) => style.remove()");
+  return page.evaluate(`(async () => {
+    const bitmap = await createImageBitmap(await (await fetch("data:image/png;base64,${shot}")).blob());
+    const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
+    context.drawImage(bitmap, 0, 0);
+    const { data, width } = context.getImageData(0, 0, bitmap.width, bitmap.height);
+    const box = document.querySelector(".wheel-drawing").getBoundingClientRect();
+    const toWheel = document.querySelector(".wheel-drawing > svg").getScreenCTM().inverse();
+    const away = [];
+    for (let at = 0; at < data.length / 4; at++) {
+      if (data[at * 4 + 1] < 128) continue;
+      const x = Math.floor(box.left) + (at % width) + 0.5;
+      const y = Math.floor(box.top) + Math.floor(at / width) + 0.5;
+      const place = new DOMPoint(x, y).matrixTransform(toWheel);
+      const distance = Math.hypot(place.x, place.y);
+      // What lies beside the drawing's box at its edges is not black.
+      if (distance < 130 && place.y < 118) away.push(distance);
+    }
+    return [Math.min(...away), Math.max(...away)];
+  })()`);
+}
+
+describe("the words of the wheel", () => {
+  it.each([
+    { pieces: 3, width: 1280, scheme: "light" },
+    { pieces: 14, width: 360, scheme: "dark" },
+    { pieces: 300, width: 1280, scheme: "dark" },
+  ] as const)(
+    "stand between the dots and the ring: $pieces pieces, $width px, $scheme",
+    async ({ pieces, ...screen }) => {
+      const page = await open({ pieces, ...screen });
+      // Of each three of these pieces at least two have a hue.
+      for (const at of [0, 1]) {
+        await page.locator(".piece-face").nth(at).click();
+        await page.waitForSelector(".wheel-word");
+        const farthest = await page.evaluate<number>(
+          `Math.max(...[...document.querySelectorAll(".wheel-mark")].map(({ cx, cy, r }) => [cx, cy, r].map((side) => side.baseVal.value))
+            .filter(([, y]) => y < 140).map(([x, y, r]) => Math.hypot(x, y) + r))`,
+        );
+        const ring = await page.evaluate<number>(
+          `document.querySelector(".wheel-face > circle").r.baseVal.value`,
+        );
+        const [near, far] = await wordsReach(page);
+        // Half a pixel, in units of the narrower wheel.
+        expect(near).toBeGreaterThan(farthest - 0.5);
+        expect(far).toBeLessThan(ring);
+      }
+      await page.close();
+    },
+  );
+});
+
 describe("300 pieces", () => {
   it("light a card's dot without touching any other card", async () => {
     const page = await open({ pieces: 300 });

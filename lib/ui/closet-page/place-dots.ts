@@ -4,11 +4,11 @@ import type { HungPiece } from "./hung-piece.ts";
 /** Lengths in units of the drawing. */
 export const WHEEL = {
   /** The band of hues. */
-  ringInner: 103,
-  ringOuter: 112,
-  /** Dots lie between these, by chroma. */
+  ringInner: 105,
+  ringOuter: 114,
+  /** Dots lie between these, by chroma: with their middles outside the first, and all of them inside the second. */
   dotInner: 14,
-  dotOuter: 93,
+  dotOuter: 91,
   /** The strip of neutrals below the wheel. */
   stripTop: 150,
   stripHeight: 38,
@@ -73,8 +73,9 @@ function possiblePlaces({ point }: HungPiece, radius: number): readonly Place[] 
   }
   // The root gives faint colours, of which closets are full, more room than strong ones.
   const out = Math.sqrt(Math.min(1, point.chroma / RIM_CHROMA));
-  const middle = WHEEL.dotInner + (WHEEL.dotOuter - WHEEL.dotInner) * out;
-  return nudges.map((nudge) => onWheel(wheel, clamp(middle + nudge, WHEEL.dotInner, WHEEL.dotOuter)));
+  const outermost = WHEEL.dotOuter - radius;
+  const middle = WHEEL.dotInner + (outermost - WHEEL.dotInner) * out;
+  return nudges.map((nudge) => onWheel(wheel, clamp(middle + nudge, WHEEL.dotInner, outermost)));
 }
 
 /** The dot nearest to a place, no farther than `reach`; null where there is none. */

@@ -17,8 +17,13 @@ const BANDS = [
   { word: "neighbours", from: -ANALOGOUS_UP_TO, to: -SAME_HUE_UP_TO },
 ] as const;
 
-const TRACK = WHEEL.ringInner - 4;
-const WORD_AT = WHEEL.ringInner - 13;
+const TRACK = WHEEL.ringInner - 2.5;
+
+/** Words stand on an arc between the dots and their band: on its inner side above the middle, on its outer one below it, so as to be upright. */
+const BASELINE = { above: WHEEL.dotOuter + 2, below: WHEEL.dotOuter + 7.5 } as const;
+
+/** Half of the arc that a word may take, in degrees; the longest takes about 32. */
+const WORD_HALF = 30;
 
 /** Marks on the wheel where a hue's complement, neighbours and triad lie. */
 export function WheelBands({ wheel }: { wheel: number }) {
@@ -27,28 +32,24 @@ export function WheelBands({ wheel }: { wheel: number }) {
   return (
     <g class="wheel-bands">
       <line class="wheel-axis" x1={self.x} y1={self.y} x2={across.x} y2={across.y} />
-      {BANDS.map(({ from, to }) => (
-        <path key={from} class="wheel-band" d={arcPath(wheel + from, wheel + to, TRACK)} />
+      {BANDS.map(({ word, from, to }) => (
+        <g key={from}>
+          <path class="wheel-band" d={arcPath(wheel + from, wheel + to, TRACK)} />
+          <path id={`wheel-word-${from}`} fill="none" d={wordPath(wheel + (from + to) / 2)} />
+          <text class="wheel-word" text-anchor="middle">
+            <textPath href={`#wheel-word-${from}`} startOffset="50%">
+              {word}
+            </textPath>
+          </text>
+        </g>
       ))}
     </g>
   );
 }
 
-/** The words of the marks, drawn above the dots so that they stay legible. */
-export function WheelBandWords({ wheel }: { wheel: number }) {
-  return (
-    <g class="wheel-words">
-      {BANDS.map(({ word, from, to }) => {
-        const place = onWheel(wheel + (from + to) / 2, WORD_AT);
-        return (
-          <text key={from} class="wheel-word" x={place.x * WORD_WIDE} y={place.y + 3.5} text-anchor="middle">
-            {word}
-          </text>
-        );
-      })}
-    </g>
-  );
+/** What a word at an angle of the wheel stands on; from left to right. */
+function wordPath(middle: number): string {
+  const isBelow = onWheel(middle, 1).y > 0;
+  const radius = isBelow ? BASELINE.below : BASELINE.above;
+  return arcPath(middle - WORD_HALF, middle + WORD_HALF, radius, isBelow);
 }
-
-/** Words are wider than high: they stand on an oval, so that they do not run over the rim. */
-const WORD_WIDE = 0.7;

@@ -5,7 +5,7 @@ import { LOOK_ALIKE, relationText } from "../words.ts";
 import { comparedHue, type HungPiece } from "./hung-piece.ts";
 import { type Dot, nearestDot, placeDots } from "./place-dots.ts";
 import { SpotlightContext, useSpotlight, whatIsLit } from "./spotlight.ts";
-import { WheelBands, WheelBandWords } from "./wheel-bands.tsx";
+import { WheelBands } from "./wheel-bands.tsx";
 import { Dots, type KinById, RaisedDots } from "./wheel-dots.tsx";
 import { WheelFace } from "./wheel-face.tsx";
 
@@ -20,7 +20,7 @@ export interface WheelChartProps {
 }
 
 /** The drawing's own units. */
-const BOX = { left: -150, top: -128, width: 300, height: 320 } as const;
+const BOX = { left: -150, top: -130, width: 300, height: 322 } as const;
 
 /** A pointer this near to a dot means it: 12 px each way on the narrowest screen. */
 const REACH = 16;
@@ -82,7 +82,6 @@ export function WheelChart({ hung, selected, kin, onSelect }: WheelChartProps) {
           {wheel !== null && <WheelBands wheel={wheel} />}
           {marks}
           <RaisedDots dots={dots} selectedId={selected?.piece.id ?? null} />
-          {wheel !== null && <WheelBandWords wheel={wheel} />}
         </svg>
         {dots.map((dot) => {
           const { piece, named } = dot.hung;
