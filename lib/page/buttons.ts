@@ -4,9 +4,13 @@ import { allIn } from "./ancestors.ts";
 const MOST_BUTTONS = 400;
 
 const BUY =
-  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online)|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|in winkel|lägg i|köp|do (koszyka|torby)|do košíku|kosárba|sepete|læg i|legg i|ostoskoriin|\bosta\b|în coș|в корзину|до кошика|купить|купити|καλάθι|カート|かご|購入|加入|购买|加購|구매|장바구니|أضف|إضافة إلى|לעגלה|לסל|เพิ่มลง|giỏ hàng|keranjang|add-?_?to-?_?(cart|bag|basket)|cart\/add/i;
+  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online)|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|in winkel|lägg i|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|legg i|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|adaugă|в ко(рзину|личката)|у корпу|до кошика|купить|купити|купи\b|καλάθι|αγορά|カート|かご|購入|加入|购买|加購|구매|장바구니|(أضف|إضافة).{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|หยิบใส่|giỏ hàng|mua ngay|keranjang|troli|कार्ट|add-?_?to-?_?(cart|bag|basket)|cart\/add/i;
 const BUTTONS =
   'button,[type=submit],[type=image],[role=button],a[class*="cart"],a[class*="btn" i],a[class*="button" i],a[href*="add="],form[action*="cart/add"]';
+
+/** Fields that say how many of a product are to be bought. */
+const QUANTITIES =
+  'input[type=number][value="1"],input[name*="qty" i],input[name*="quantit" i],select[name*="qty" i],select[name*="quantit" i]';
 
 /** Whether a button, a link or a form puts a product into a basket. */
 export const buys = (button: Element): boolean => {
@@ -19,3 +23,7 @@ export const buys = (button: Element): boolean => {
 /** Buttons, links and forms that may buy a product, in a document or a part of it. */
 export const buttonsIn = (scope: ParentNode): readonly Element[] =>
   allIn(scope, BUTTONS).slice(0, MOST_BUTTONS);
+
+/** Fields in a document that say how many to buy: beside a price they tell as much as a button in any language. */
+export const quantitiesIn = (doc: Document): readonly Element[] =>
+  allIn(doc, QUANTITIES).slice(0, MOST_BUTTONS);

@@ -3,12 +3,14 @@ import type { Context } from "./context.ts";
 import { isStruck } from "./is-struck.ts";
 import { linkIn, linkUrl } from "./link.ts";
 import { lowestPrice } from "./lowest-price.ts";
-import { pictureUrl, pictureUrls, shownUrl } from "./picture-urls.ts";
+import { pictureUrl, pictureUrls, type StandsIn, shownUrl } from "./picture-urls.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { FoundProduct, ProductRole } from "./product.ts";
 import { productKey } from "./product-key.ts";
+import { standInsOf } from "./stand-ins.ts";
 import type { Described } from "./structured.ts";
 import { titleIn } from "./title.ts";
+import { isNamedPart } from "./what-for.ts";
 
 /** Picture addresses kept for one product. */
 const MOST_IMAGES = 12;
@@ -30,41 +32,44 @@ export interface Draft {
 /** Puts the picture that shows first: displayed, not see-through, not a stand-in; a back picture comes after the front. */
 function byFront(
   pictures: readonly Element[],
-  context: Context,
+  { doc, furniture }: Context,
+  standsIn: StandsIn,
 ): { picture: Element; urls: readonly string[] }[] {
-  const view = context.doc.defaultView;
+  const view = doc.defaultView;
   const alone = pictures.length === 1;
   const ranked = pictures.slice(0, MOST_IMAGES).map((picture) => {
     // All addresses are worth finding out for the front one only.
-    const shown = shownUrl(picture);
-    const urls = shown ? [shown] : pictureUrls(picture);
-    const hidden = !alone && context.furniture.isHidden(picture);
+    const shown = shownUrl(picture, standsIn);
+    const urls = shown ? [shown] : pictureUrls(picture, standsIn);
+    const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
     return { picture, urls, rank: Number(urls.length === 0) * 4 + Number(hidden) * 2 + Number(clear) };
   });
   return ranked.sort((a, b) => a.rank - b.rank);
 }
 
-/** Of several prices those that are seen and not crossed out, if any: what a law asks for may be struck and lower. */
+/** Of several prices those that are seen, not crossed out and no instalments, if any: what a law asks for may be struck and lower. */
 function standing(prices: readonly PriceLeaf[], { furniture }: Context): readonly PriceLeaf[] {
   if (prices.length < 2) return prices;
   const seen = prices.filter(({ element }) => !furniture.isHidden(element));
   const valid = seen.filter(({ element }) => !isStruck(element));
-  return [valid, seen, prices].find(({ length }) => length > 0) ?? prices;
+  const whole = valid.filter((price) => !isNamedPart(price));
+  return [whole, valid, seen, prices].find(({ length }) => length > 0) ?? prices;
 }
 
 /** Puts a product together from its elements and what the page's data says; null without a title or a picture. */
 export function foundProduct(draft: Draft, context: Context): FoundProduct | null {
   const { root, role, prices } = draft;
   const { language, subject } = context;
-  const ranked = byFront(draft.pictures, context);
+  const standsIn = standInsOf(context);
+  const ranked = byFront(draft.pictures, context, standsIn);
   const image = ranked[0]?.picture ?? null;
   const anchor = draft.link ? null : linkIn(root, image);
   const link = draft.link ? (URL.parse(draft.link, root.baseURI)?.href ?? null) : anchor && linkUrl(anchor);
-  const title = draft.title || titleIn(root, image, anchor, prices);
+  const title = draft.title || titleIn(root, image, anchor, prices, context);
   const described = draft.described ?? context.describedAs(link, title);
   const told = (described?.images ?? []).flatMap((address) => pictureUrl(address, root) ?? []);
-  const front = image ? pictureUrls(image) : [];
+  const front = image ? pictureUrls(image, standsIn) : [];
   const others = ranked.slice(1).flatMap(({ urls }) => urls.slice(0, 1));
   const images = [...new Set([...front, ...others, ...told])].slice(0, MOST_IMAGES);
   if (title.length < 2 || (!image && images.length === 0)) return null;

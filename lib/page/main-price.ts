@@ -3,6 +3,7 @@ import type { Context } from "./context.ts";
 import { isStruck } from "./is-struck.ts";
 import { plainText } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
+import { isAside, isNamedPart } from "./what-for.ts";
 
 /** The price that a button names ("Add to bag, $188"). */
 function priceOn(button: Element, context: Context): PriceLeaf[] {
@@ -22,7 +23,8 @@ function largest(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   return prices.filter((price) => (sizes.get(price) ?? 0) >= LARGE * most);
 }
 
-const isPlain = ({ amounts }: PriceLeaf): boolean => amounts.some(({ aside }) => !aside);
+const isPlain = (price: PriceLeaf): boolean =>
+  !isNamedPart(price) && price.amounts.some((amount) => !isAside(amount));
 
 /**
  * The prices that stand nearest to a heading: those that can be seen and are not crossed out; where none is such, one

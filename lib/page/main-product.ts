@@ -1,17 +1,18 @@
 import { countUp, nearest, parentOf } from "./ancestors.ts";
-import { buttonsIn, buys } from "./buttons.ts";
+import { buttonsIn, buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { pricesBy } from "./main-price.ts";
 import { namesVoucher } from "./offers-no-ware.ts";
-import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "./picture-urls.ts";
 import { headingText, nameKey } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
+import { standInsOf } from "./stand-ins.ts";
 import type { Described } from "./structured.ts";
 import type { Survey } from "./survey.ts";
+import { tilesBeside } from "./tiles-beside.ts";
 
 /** More buttons that buy than this belong to a list. */
 const MOST_BUYS = 4;
@@ -36,26 +37,19 @@ const sameName = (a: string, b: string): boolean => {
   return x.length > 2 && y.length > 2 && (x.includes(y) || y.includes(x));
 };
 
-/** Whether a price with the pictures around it may be a product beside the one the page is about; marks of payment are none. */
-const mayBeTile = ({ root, pictures, holdsMore }: Cluster): boolean =>
-  !holdsMore &&
-  (root.querySelector("a[href]") !== null ||
-    root.closest("a[href]") !== null ||
-    pictures.some((picture) => {
-      const { width } = picture.getBoundingClientRect();
-      return width <= BROKEN || width >= SMALLEST_BARE;
-    }));
-
 /** Without its query, which tells renditions of a picture apart. */
 const fileOf = (url: string): string | undefined => url.split("?")[0];
 
 /** Whether the page shows a picture that its data gives a product, which then may go without a price. */
-function shows(described: Described | undefined, pictures: readonly Element[]): boolean {
+function shows(described: Described | undefined, pictures: readonly Element[], context: Context): boolean {
   const [place] = pictures;
   const told = (described?.images ?? []).map((written) => place && pictureUrl(written, place));
   const files = new Set(told.flatMap((url) => (url ? fileOf(url) : [])));
   return (
-    files.size > 0 && pictures.some((picture) => pictureUrls(picture).some((url) => files.has(fileOf(url))))
+    files.size > 0 &&
+    pictures.some((picture) =>
+      pictureUrls(picture, standInsOf(context)).some((url) => files.has(fileOf(url))),
+    )
   );
 }
 
@@ -89,6 +83,8 @@ export function* mainProduct(
   yield;
   const buttons = headings.length > 0 ? buttonsIn(doc) : [];
   const unlisted = context.described.filter((one) => !one.listed);
+  const beside = headings.length > 0 ? tilesBeside(clusters, context) : [];
+  yield;
   const found: MainDraft[] = [];
   for (const heading of headings) {
     yield;
@@ -96,12 +92,17 @@ export function* mainProduct(
     nearest(heading, (up) => !above.add(up));
     const tiles = new Set<Element>();
     const tilesIn = new Map<Element, number>();
-    for (const cluster of clusters) {
-      if (above.has(cluster.root) || !mayBeTile(cluster)) continue;
-      tiles.add(cluster.root);
-      countUp(tilesIn, cluster.root);
+    for (const { root } of beside) {
+      if (above.has(root)) continue;
+      tiles.add(root);
+      countUp(tilesIn, root);
     }
     const inTile = (element: Element) => nearest(element, (up) => tiles.has(up)) !== null;
+    // A button is the heading's where the two meet before a tile does.
+    const isOwn = (control: Element) => {
+      const meet = nearest(control, (up) => above.has(up) || tilesIn.has(up));
+      return meet !== null && above.has(meet) && !inTile(control);
+    };
     const written = headingText(heading);
     if (namesVoucher(written)) continue;
     const tells = /\p{L}{3}/u.test(written);
@@ -109,14 +110,13 @@ export function* mainProduct(
     const bought: Element[] = [];
     for (const [i, button] of buttons.entries()) {
       if (i % STRIDE === 0) yield;
-      if (inTile(button) || !buys(button)) continue;
-      // A button is the heading's where the two meet before a tile does.
-      const meet = nearest(button, (up) => above.has(up) || tilesIn.has(up));
-      if (meet && above.has(meet)) bought.push(button);
+      if (isOwn(button) && buys(button)) bought.push(button);
     }
     if (bought.length > MOST_BUYS && !described) continue;
     const prices = pricesBy(above, clusters, bought, context, inTile);
-    const shop = bought.length > 0 || (prices.length > 0 && (described || leadsToProduct(doc.URL)));
+    const shop =
+      bought.length > 0 ||
+      (prices.length > 0 && (described || leadsToProduct(doc.URL) || quantitiesIn(doc).some(isOwn)));
     if (!shop && !described) continue;
     const pictures: Element[] = [];
     const picturesIn = new Map<Element, number>();
@@ -125,10 +125,11 @@ export function* mainProduct(
       const { width, height } = picture.getBoundingClientRect();
       if ((width > 0 && Math.max(width, height) < SMALLEST_MAIN) || inTile(picture)) continue;
       pictures.push(picture);
-      countUp(picturesIn, picture);
+      if (width > 0 || !context.furniture.isHidden(picture)) countUp(picturesIn, picture);
     }
+    if (picturesIn.size === 0) for (const picture of pictures) countUp(picturesIn, picture);
     // Beside priced tiles such data is about the shop.
-    if (!shop && !described?.price && (tiles.size > 0 || !shows(described, pictures))) continue;
+    if (!shop && !described?.price && (tiles.size > 0 || !shows(described, pictures, context))) continue;
     const root = nearest(
       heading,
       (up) => picturesIn.has(up) && prices.every((price) => up.contains(price.element)),

@@ -1,4 +1,5 @@
 import { nearest, parentOf } from "./ancestors.ts";
+import { pictureFile } from "./picture-file.ts";
 import { shownUrl } from "./picture-urls.ts";
 import type { FoundProduct } from "./product.ts";
 
@@ -14,10 +15,6 @@ const SHAPE = 1.25;
 const NAMES = "h1,h2,h3,h4,[itemprop=name]";
 /** What holds pictures of the colours that there are besides. */
 const CHOICES = '[class*="swatch" i],[class*="colo" i],[class*="variant" i],[class*="option" i],label,select';
-
-/** A picture's file without its folder, its query and the size in its name: the same for all renditions of one photo. */
-const fileOf = (url: string): string =>
-  (url.split(/[?#]/, 1)[0] ?? "").replace(/.*\//, "").replace(/[-_@.](?:\d+x\d*|x\d+|\dx)(?=\D|$)/g, "");
 
 const shapeOf = ({ naturalWidth, naturalHeight }: HTMLImageElement): number =>
   naturalWidth / (naturalHeight || 1);
@@ -41,16 +38,16 @@ export function otherPictures({ role, root, image }: FoundProduct): HTMLImageEle
   if (!front) return [];
   const isBeside = (up: Element) => up === root || parentOf(up)?.querySelector(NAMES) != null;
   const gallery = role === "main" ? nearest(front, isBeside) : root;
-  const files = new Set([fileOf(shownUrl(front) ?? "")]);
+  const files = new Set([pictureFile(shownUrl(front) ?? "")]);
   const others: HTMLImageElement[] = [];
   for (const picture of pictures) {
     const url = shownUrl(picture);
     if (others.length === MOST || !url || !picture.complete || !picture.naturalWidth) continue;
-    if (files.has(fileOf(url)) || !gallery?.contains(picture)) continue;
+    if (files.has(pictureFile(url)) || !gallery?.contains(picture)) continue;
     const choices = picture.closest(CHOICES);
     if (choices && root.contains(choices) && !choices.contains(front)) continue;
     if (role === "tile" && !takesPlace(picture, front)) continue;
-    files.add(fileOf(url));
+    files.add(pictureFile(url));
     others.push(picture);
   }
   return others;

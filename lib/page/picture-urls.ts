@@ -69,35 +69,49 @@ const ownUrls = (element: Element): readonly string[] =>
     ? [element.currentSrc, element.src].map(String)
     : [];
 
+/** Whether what an image shows stands in for a picture that is still to come, though its name does not tell. */
+export type StandsIn = (url: string) => boolean;
+
 /** The address of the picture that an image shows now, or null where it shows none or a stand-in. */
-export function shownUrl(element: Element): string | null {
+export function shownUrl(element: Element, standsIn: StandsIn = () => false): string | null {
   const url = ownUrls(element).find(Boolean) ?? "";
-  return /^https?:/.test(url) && !isStandIn(url) ? url : null;
+  return /^https?:/.test(url) && !isStandIn(url) && !standsIn(url) ? url : null;
 }
+
+/** Addresses of other renditions of what an element shows, or will show; as they are written. */
+function renditionsOf(element: Element): readonly string[] {
+  const sources = element.closest("picture")?.querySelectorAll("source") ?? [];
+  return [element, ...sources].flatMap(written);
+}
+
+/** Addresses of the picture that shows where no script runs. */
+function spareUrls(element: Element): readonly string[] {
+  const spare = parentOf(element.closest("picture") ?? element)
+    ?.querySelector(":scope>noscript")
+    ?.textContent.slice(0, 8000);
+  return [...(spare?.matchAll(/\bsrc=["']?([^"'\s>]+)/g) ?? [])].map(([, url = ""]) =>
+    url.replaceAll("&amp;", "&"),
+  );
+}
+
+/** Where an image takes what it is to show later, or null; as it is written. */
+export const promisedUrl = (element: Element): string | null =>
+  [...renditionsOf(element), ...spareUrls(element)].find(Boolean) ?? null;
 
 /**
  * Addresses of the picture that an element shows, best first: what is shown now, then what it will show, then other
  * renditions. Stand-ins are left out; a small data picture stays where there is nothing else.
  */
-export function pictureUrls(element: Element): readonly string[] {
-  const shown = shownUrl(element);
+export function pictureUrls(element: Element, standsIn: StandsIn): readonly string[] {
+  const shown = shownUrl(element, standsIn);
   // Other renditions of what shows are no better; what an attribute promises may be.
   if (shown && !element.getAttributeNames().some(promises)) return [shown];
-  const found = [...ownUrls(element), ...written(element)];
-  const picture = element.closest("picture");
-  for (const source of picture?.querySelectorAll("source") ?? []) found.push(...written(source));
-  const spare = shown
-    ? null
-    : parentOf(picture ?? element)
-        ?.querySelector(":scope>noscript")
-        ?.textContent.slice(0, 8000);
-  for (const match of spare?.matchAll(/\bsrc=["']?([^"'\s>]+)/g) ?? [])
-    found.push((match[1] ?? "").replaceAll("&amp;", "&"));
+  const found = [...ownUrls(element), ...renditionsOf(element), ...(shown ? [] : spareUrls(element))];
   if (found.every((address) => !address)) {
     const style = element.ownerDocument.defaultView?.getComputedStyle(element).backgroundImage ?? "";
     found.push(...backgroundOf(style));
   }
   const urls = [...new Set(found)].flatMap((url) => pictureUrl(url, element) ?? []);
-  const real = urls.filter((url) => !isStandIn(url));
+  const real = urls.filter((url) => !isStandIn(url) && !standsIn(url));
   return real.length > 0 ? real : urls.filter((url) => /^data:image\/(?!svg|gif)/.test(url));
 }

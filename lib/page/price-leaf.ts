@@ -3,6 +3,7 @@ import type { MoneyHint } from "./currency.ts";
 import { letters } from "./letters.ts";
 import { type Amount, readTag } from "./price.ts";
 import { DIGITS } from "./scan-money.ts";
+import { PART_NAME } from "./what-for.ts";
 
 /** A short piece of text on the page that shows a price. */
 export interface PriceLeaf {
@@ -24,18 +25,19 @@ const STEPS_UP = 3;
 const FIGURE = new RegExp(`[${DIGITS}]`);
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
 const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
-
 /**
  * Text of an element cut into pieces: raised cents get their point back; words of one sentence stay apart by a space,
- * other pieces by a line break.
+ * other pieces by a line break. What is not displayed in an element that is stays out.
  */
 function joinedText(element: Element): string {
   const walker = element.ownerDocument.createTreeWalker(element, 4);
+  const displayed = element.checkVisibility();
   let text = "";
   let gap = "\n";
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const raw = node.nodeValue ?? "";
     const piece = raw.trim();
+    if (piece && displayed && parentOf(node)?.checkVisibility() === false) continue;
     if (/^[^\S\n]/.test(raw)) gap = " ";
     if (!piece) continue;
     if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
@@ -74,8 +76,8 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
     if (up.textContent.length > LONGEST_TAG) return null;
     const tag = joinedText(up);
-    const bare =
-      PRICE_NAME.test(`${up.className} ${up.getAttribute("itemprop")}`) && /^[\d.,' ]+$/.test(text);
+    const names = `${up.className} ${up.getAttribute("itemprop")}`;
+    const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && /^[\d.,' ]+$/.test(text);
     const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag, hint);
     // The amount begins with this figure, or it is another's: sizes stand beside a price.
     if (amounts.some(({ amount }) => sameWhole([{ amount }], figure)))

@@ -1,18 +1,8 @@
+import { SOME } from "./amount-mark.ts";
 import { currencyOf, type MoneyHint, THOUSANDTHS } from "./currency.ts";
-import { isLetter, letters } from "./letters.ts";
+import { isLetter } from "./letters.ts";
 import type { Price } from "./product.ts";
-import { SOME, scanMoney } from "./scan-money.ts";
-
-/** Words before an amount that is a part of the price or was the price once: instalments, deposits. */
-const ASIDE =
-  /\b(instal\w+|payments?|cuotas|rat(?:en?|y|a)|parcelas?|mensualit\w+|plazos|termijn\w*|fois|lowest|niedrigste\w*|laagste|lägsta|laveste|plus bas|più basso|m[aá]s baj[oa]|mais baixo|was|rrp|msrp|uvp|deposit|kaution|members?|grundpreis|monthly)\b|(?<![a-z])[x×] ?$|\d ?[x×]\s|najniższ|nejnižší|najnižš|legalacsony|taksit|splátk|delbetal|分割|할부/;
-
-/** What an amount is for that is no whole price: a month, a measure, one way of paying; or that it lacks the tax. */
-const PART =
-  /(\/|per|pro|par) ?(mo|month|monat|mois|mes|week|kg|100|l)\b|bez dph|\bexcl|\bex\.? (vat|gst|btw|moms|tax)|netto|hors taxe|ohne mwst|sin iva|\b(com|no|via|pelo) (o )?(pix|boleto)\b/;
-
-/** Letters beside an amount that a price tag has room for ("Regular price"); with more it is a remark on the price. */
-const MOST_BESIDE = 16;
+import { scanMoney } from "./scan-money.ts";
 
 /*
  * These look at lower case (the last at the text as it is), without the flags `i` and `u`: with them a browser
@@ -54,9 +44,12 @@ export function parseAmount(written: string, currency: string | null = null): nu
   return Number(thousands ? digits + fraction : `${digits}.${fraction}`);
 }
 
-/** An amount on a page; `aside` where the words around it say that it is not the price to pay. */
+/** An amount on a page, with what is said around it. */
 export interface Amount extends Price {
-  readonly aside: boolean;
+  /** The text it stands in, in lower case, with a mark in place of each amount. */
+  readonly said: string;
+  /** Which of the marks is this amount's, from 0. */
+  readonly at: number;
 }
 
 /** What a short text says of money. */
@@ -85,24 +78,18 @@ const NO_TAG: Tag = { amounts: [], words: "", denied: false };
 export function readTag(text: string, hint: MoneyHint): Tag {
   const { found, rest } = scanMoney(text);
   if (found.length === 0) return NO_TAG;
-  const parts = rest.toLowerCase().split(SOME);
-  const wordy = letters(rest) > MOST_BESIDE;
-  const last = found.length - 1;
-  // What stands between two amounts belongs to the second, unless it tells what the first is for.
-  const read = found.map(([sign, number], i) => {
-    const [before = "", behind = ""] = parts.slice(i, i + 2);
+  const said = rest.toLowerCase();
+  const parts = said.split(SOME);
+  const read = found.map(([sign, number], at) => {
     const currency = currencyOf(sign, hint);
-    const aside = wordy || ASIDE.test(before) || PART.test(behind) || (i === last && ASIDE.test(behind));
-    const denied = NO_PRICE.test(before + SOME + behind);
-    return { amount: parseAmount(number, currency), currency, aside, denied };
+    const denied = NO_PRICE.test(parts.slice(at, at + 2).join(SOME));
+    return { amount: parseAmount(number, currency), currency, said, at, denied };
   });
   const worth = read.filter(({ amount }) => amount > 0 && Number.isFinite(amount));
   // From nothing to something: the span of a filter.
   const fromZero = worth.length === 1 && read.length === 2;
   const extra = /^[^\d¤]*\+ ?¤|^[«“„"]/.test(rest);
   const denied = fromZero || extra || read[0]?.denied === true || SENTENCE.test(rest);
-  const amounts = worth
-    .filter((one) => denied || !one.denied)
-    .map(({ amount, currency, aside }) => ({ amount, currency, aside }));
+  const amounts = worth.filter((one) => denied || !one.denied).map(({ denied: _, ...amount }) => amount);
   return { amounts, words: wordsIn(rest), denied };
 }

@@ -22,7 +22,10 @@ export function* readTiles(
 ): Generator<undefined, readonly FoundProduct[], undefined> {
   const products: FoundProduct[] = [];
   const tiles = clusters
-    .filter(({ holdsMore, root }) => !holdsMore && !(main && root.contains(main.heading)))
+    .filter(({ holdsMore, root, prices }) => {
+      const isMain = main && (root.contains(main.heading) || main.prices.some((one) => prices.includes(one)));
+      return !holdsMore && !isMain;
+    })
     .slice(0, MOST_PRODUCTS);
   const roots = new Set(tiles.map(({ root }) => root));
   const leads = ({ root }: Cluster) => (root.closest("a[href]") ?? root.querySelector("a[href]")) !== null;

@@ -1,3 +1,4 @@
+import { SOME } from "./amount-mark.ts";
 import { signAt } from "./currency.ts";
 
 const NUMBER =
@@ -6,9 +7,6 @@ const NUMBER =
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
 const MOST_BEHIND = 24;
-
-/** What stands where an amount was. */
-export const SOME = "¤";
 
 /** Digits of the scripts that prices are written in, for a class of characters: plain, Arabic, Persian, Devanagari, Bengali. */
 export const DIGITS = "\\d٠-٩۰-۹०-९০-৯";

@@ -1,8 +1,11 @@
 import { parentOf } from "./ancestors.ts";
+import { nameInHeading } from "./brands.ts";
+import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
-import { headingText, linesOf, nameKey, plainText } from "./plain-text.ts";
+import { linesOf, nameKey, plainText } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
+import { isSticker } from "./stickers.ts";
 
 /** Letters beside a price in one text from which on they may be the name of the product. */
 const SHORTEST_NAME = 4;
@@ -12,9 +15,11 @@ const LEVELS = 7;
 /** Characters of a product in which the rest of what its picture is called is looked for. */
 const MOST_TEXT = 600;
 
-const TITLE_NAME = /title|name|heading|caption/i;
+const TITLE_NAME = /title|name|heading|caption|ttl/i;
 const OTHER_NAME =
-  /brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|desc|excerpt|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
+  /brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
+/** Names of descriptions, unless they name a part of one. */
+const DESCRIPTION_NAME = /desc|excerpt/i;
 const ACTION =
   /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save)\b.{0,18}$/i;
 
@@ -35,12 +40,19 @@ const LONGEST_MARKED = 160;
 const remembered = new Map<string, number>();
 const MOST_REMEMBERED = 2000;
 
-/** 1: a name, -1: something else, 0: not told. */
+function judge(wording: string, heading: boolean): number {
+  if (OTHER_NAME.test(wording)) return -1;
+  if (heading) return 2;
+  return TITLE_NAME.test(wording) ? 1 : DESCRIPTION_NAME.test(wording) ? -1 : 0;
+}
+
+/** 2: a heading, 1: a name, -1: something else, 0: not told. */
 function toldBy(element: Element): number {
-  const wording = `${element.getAttribute("class") ?? ""} ${element.getAttribute("itemprop") ?? ""}`;
+  const heading = /^H[1-6]$/.test(element.tagName);
+  const wording = `${element.getAttribute("class") ?? ""} ${element.getAttribute("itemprop") ?? ""} ${heading}`;
   let told = remembered.get(wording);
   if (told === undefined) {
-    told = OTHER_NAME.test(wording) ? -1 : TITLE_NAME.test(wording) ? 1 : 0;
+    told = judge(wording, heading);
     if (remembered.size > MOST_REMEMBERED) remembered.clear();
     remembered.set(wording, told);
   }
@@ -50,13 +62,19 @@ function toldBy(element: Element): number {
 /** The most that the words of a text can add to what its place tells. */
 const MOST_BY_WORDS = 4;
 
-/** The text and how much it looks like the name of a product, where that is more than `least`; `alt`: what the picture is called. */
+/** Whether a text lies over something, as a badge does over a picture. */
+const liesOver = (holder: Element): boolean =>
+  [holder, parentOf(holder)].some(
+    (element) => element?.ownerDocument.defaultView?.getComputedStyle(element).position === "absolute",
+  );
+
+/** The text and how much it looks like the name of a product, where that is more than `least`; `told`: what its picture and link are called. */
 function weigh(
   written: string,
   holder: Element,
   root: Element,
   link: string | null,
-  alt: string,
+  told: readonly string[],
   least: number,
 ): Guess | null {
   let marked: Element | null = null;
@@ -71,12 +89,11 @@ function weigh(
     // A link elsewhere names what is there.
     if (tagName === "A") score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
     if (marked) continue;
-    const told = toldBy(up);
-    const heading = /^H[1-6]$/.test(tagName);
-    if (told < 0) score -= 4;
-    else if (heading || told > 0) {
+    const kind = toldBy(up);
+    if (kind < 0) score -= 4;
+    else if (kind > 0) {
       marked = up;
-      score += heading ? 4 : 3;
+      score += 2 + kind;
     }
   }
   if (score + MOST_BY_WORDS <= least) return null;
@@ -84,12 +101,14 @@ function weigh(
   const from = whole && whole.length < LONGEST_MARKED ? marked : null;
   const text = from ? whole : plainText(written);
   const key = nameKey(text);
-  if (ACTION.test(text)) score -= 5;
+  if (ACTION.test(text) || isSticker(text)) score -= 5;
   if (key.length < 3) score -= 4;
   if (text.length > 120) score -= 3;
   if (FACTS.test(text)) score -= 1;
-  if (key.length > 2 && alt && (alt.includes(key) || key.includes(alt))) score += 3;
-  return { text, from, score: score + Math.min(key.length, 16) / 16 };
+  if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one))) score += 3;
+  score += Math.min(key.length, 16) / 16;
+  if (!marked && score > least && liesOver(holder)) score -= 2;
+  return { text, from, score };
 }
 
 /** The name where what looked like one is the brand: the picture is called by both, and what follows is no shorter. */
@@ -109,9 +128,12 @@ export function titleIn(
   image: Element | null,
   link: Element | null,
   prices: readonly PriceLeaf[],
+  context: Context,
 ): string {
   const alt = plainText(image?.getAttribute("alt"));
   const altKey = nameKey(alt);
+  const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
+  const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
   const address = link && linkUrl(link);
   const walker = root.ownerDocument.createTreeWalker(root, 4);
   let best: Guess = { text: "", from: null, score: -1 };
@@ -124,17 +146,12 @@ export function titleIn(
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && letters(price.words) < SHORTEST_NAME) continue;
     n++;
-    const guess = weigh(written, parent, root, address, altKey, best.score);
+    const guess = weigh(written, parent, root, address, told, best.score);
     if (guess && guess.score > best.score)
       best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
   }
-  const text = best.from ? headingText(best.from) : best.text;
+  const text = best.from ? nameInHeading(best.from, context) : best.text;
   if (text) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
-  const said = [
-    link?.getAttribute("title"),
-    link?.getAttribute("aria-label"),
-    root.getAttribute("aria-label"),
-    alt,
-  ];
-  return said.map(plainText).find((text) => text.length > 2) ?? "";
+  const names = [...said, plainText(root.getAttribute("aria-label")), alt];
+  return names.find((name) => name.length > 2) ?? "";
 }

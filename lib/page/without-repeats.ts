@@ -3,6 +3,9 @@ import type { FoundProduct } from "./product.ts";
 
 const CLONE = '[aria-hidden="true"],[class*="clone"],[class*="duplicate"]';
 
+/** Of two equal tiles the one with a picture so many times as wide is where a person looks. Layout choice. */
+const LARGER = 1.5;
+
 /**
  * One product, one badge: a clone in a carousel or a hidden second copy gives way to the one that can be seen. Where
  * several products share a link, as tiles that all lead to one order form do, their title and picture tell them apart.
@@ -20,15 +23,18 @@ export function withoutRepeats(products: readonly FoundProduct[], { furniture }:
   const best = new Map<string, FoundProduct>();
   const worth = ({ role, root }: FoundProduct) =>
     Number(role === "main") * 4 + Number(!furniture.isHidden(root)) * 2 + Number(!root.closest(CLONE));
+  const width = ({ image }: FoundProduct) => image?.getBoundingClientRect().width ?? 0;
   for (const product of products) {
     const key = shared.has(product.key)
       ? `${product.title}\n${product.images[0] ?? ""}`.slice(0, 512)
       : product.key;
     const known = best.get(key);
-    // Of two that are worth the same, the one whose name stands in both.
+    // Of two that are worth the same, the one whose name stands in both, or whose picture is much larger.
     const better =
       known &&
-      (worth(product) - worth(known) || Number(names(known, product)) - Number(names(product, known)));
+      (worth(product) - worth(known) ||
+        Number(names(known, product)) - Number(names(product, known)) ||
+        Number(width(product) > LARGER * width(known)));
     if (better === undefined || better > 0) best.set(key, { ...product, key });
   }
   return [...best.values()];

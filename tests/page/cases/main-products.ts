@@ -183,4 +183,12 @@ export const MAIN_CASES: readonly PageCase[] = [
     kind: "listing",
     products: relatedProducts,
   },
+  {
+    name: "a product page with a quantity and a button in a language of few shops",
+    lang: "et",
+    body: `<main><div>${gallery}<div><h1>Boiled wool coat</h1><p>€289.00</p><form><input type="number" name="qty" value="1"><button>Telli endale</button></form></div></div>${related}</main>`,
+    kind: "product",
+    products: [coat, ...relatedProducts],
+    layout: true,
+  },
 ];

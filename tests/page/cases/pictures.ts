@@ -78,4 +78,9 @@ export const PICTURE_CASES: readonly PageCase[] = [
     // The library's document does not resolve `src` and `href` against a base.
     layout: true,
   },
+  withPictures(
+    "one picture that stands in for all, called like any other",
+    `<img src="/cdn/s-empty.png" data-src="/i/camp.jpg" width="200" height="260">`,
+    `<img src="/cdn/s-empty.png" data-src="/i/skirt.jpg" width="200" height="260">`,
+  ),
 ];

@@ -176,4 +176,29 @@ export const PRICES_NEAR_BY: readonly PageCase[] = [
       "Rush wrap | 49 | EUR | wrap",
     ),
   },
+  {
+    name: "instalments in a class that says so, the number of them in an element of its own",
+    lang: "pt-BR",
+    head: STYLE,
+    body: `<main><div class="g">${["vest", "hat"]
+      .map((slug) =>
+        card(
+          slug,
+          `Peça ${slug}`,
+          'R$ 239,90</span><span class="installments"><b class="installment-count">4</b> x de <b class="installment-price">R$ 59,97</b></span><span>',
+        ),
+      )
+      .join("")}</div></main>`,
+    kind: "listing",
+    products: expected("Peça vest | 239.9 | BRL | vest", "Peça hat | 239.9 | BRL | hat"),
+    layout: true,
+  },
+  {
+    name: "what a piece of a pack costs beside the pack",
+    lang: "it",
+    head: STYLE,
+    body: `<main><div class="g">${card("vest", "Calze corte, 12 paia", "21,60 €</span><span>1,80 € / paio")}${card("hat", "Cuffie, 6 pezzi", "34,80 €</span><span>(5,80 € cad.)")}</div></main>`,
+    kind: "listing",
+    products: expected("Calze corte, 12 paia | 21.6 | EUR | vest", "Cuffie, 6 pezzi | 34.8 | EUR | hat"),
+  },
 ];

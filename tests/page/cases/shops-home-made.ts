@@ -55,6 +55,7 @@ export const SHOPS_HOME_MADE: readonly PageCase[] = [
       "Velvet cape | 89.5 | USD | 8.jpg",
       "Rain poncho | 24.9 | USD | 9.jpg",
     ),
+    layout: true,
   },
   {
     name: "a template's home page: hero slides, category tiles with lowest prices, a carousel with clones, voices, a picture feed, a pop-up",

@@ -56,4 +56,13 @@ export const TILES_BY_WHAT_THEY_SAY: readonly PageCase[] = [
   listing("a code and facts in a row beside the name", (slug, name, price) =>
     linked(slug, `<p>${name}</p><p>Size M · New with tags</p><p>${price}</p>`),
   ),
+  listing(
+    "stickers over the picture, in Turkish, the name told by the link",
+    (slug, name, price) =>
+      `<div style="position:relative"><span style="position:absolute">KARGO BEDAVA</span><a href="/w/${slug}" title="${name}"><img src="/i/${slug}.jpg"></a><div>${name}</div><p>${price}</p></div>`,
+    { lang: "tr" },
+  ),
+  listing("the brand in an element of its own in the heading, the same in all", (slug, name, price) =>
+    linked(slug, `<h3><span>Fehnwerk</span> <span>${name}</span></h3><p>${price}</p>`),
+  ),
 ];

@@ -1,0 +1,2 @@
+/** What stands in a text where an amount was. */
+export const SOME = "¤";

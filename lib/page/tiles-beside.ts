@@ -1,0 +1,75 @@
+import { buttonsIn, buys } from "./buttons.ts";
+import type { Cluster } from "./clusters.ts";
+import type { Context } from "./context.ts";
+import { linkUrl } from "./link.ts";
+import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
+
+/** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
+const LARGER = 1.5;
+
+const areaOf = (picture: Element): number => {
+  const { width, height } = picture.getBoundingClientRect();
+  return width * height;
+};
+
+/** Whether a picture leads to another page. */
+const leadsAway = (picture: Element): boolean => {
+  const link = picture.closest("a[href]");
+  return link !== null && linkUrl(link) !== null;
+};
+
+/** Whether a heading that can be seen stands before the price. */
+const hasOwnName = ({ root, prices }: Cluster, { furniture }: Context): boolean =>
+  [...root.querySelectorAll("h1,h2,h3,h4,h5,h6")].some(
+    (heading) =>
+      !furniture.isHidden(heading) &&
+      prices.some(
+        ({ element }) =>
+          !heading.contains(element) &&
+          !element.contains(heading) &&
+          (heading.compareDocumentPosition(element) & 4) > 0,
+      ),
+  );
+
+/**
+ * The block with the picture, the price and the button of what a heading above it names, or null: its picture leads
+ * nowhere, it has no name of its own, and there is no second like it.
+ */
+function ownBlock(clusters: readonly Cluster[], context: Context): Cluster | null {
+  const [first, second] = clusters
+    .filter(
+      (cluster) =>
+        !cluster.holdsMore &&
+        !cluster.pictures.some(leadsAway) &&
+        buttonsIn(cluster.root).some(buys) &&
+        !context.furniture.isApart(cluster.root) &&
+        !hasOwnName(cluster, context),
+    )
+    .map((cluster) => ({ cluster, area: Math.max(0, ...cluster.pictures.map(areaOf)) }))
+    .sort((a, b) => b.area - a.area);
+  return first && (!second || first.area > LARGER * second.area) ? first.cluster : null;
+}
+
+/** Whether a price with the pictures around it may be a product beside the one the page is about; marks of payment are none. */
+function mayBeTile({ root, pictures, prices, holdsMore }: Cluster, { furniture }: Context): boolean {
+  if (holdsMore) return false;
+  // A chart of sizes or a film that is folded away is no picture of what the price beside it is for.
+  const foldedAway =
+    pictures.every((picture) => furniture.isHidden(picture) && !leadsAway(picture)) &&
+    prices.some(({ element }) => !furniture.isHidden(element));
+  if (foldedAway) return false;
+  return (
+    root.querySelector("a[href]") !== null ||
+    root.closest("a[href]") !== null ||
+    pictures.some((picture) => {
+      const { width } = picture.getBoundingClientRect();
+      return width <= BROKEN || width >= SMALLEST_BARE;
+    })
+  );
+}
+
+/** The clusters that may be products beside the one that a page is about. */
+export function tilesBeside(clusters: readonly Cluster[], context: Context): readonly Cluster[] {
+  const own = ownBlock(clusters, context);
+  return clusters.filter((cluster) => cluster !== own && mayBeTile(cluster, context));
+}
