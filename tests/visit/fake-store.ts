@@ -87,7 +87,12 @@ function fakeIntersections(far: ReadonlySet<Element>) {
     }
     tell() {
       const near = [...this.#targets].filter((target) => !far.has(target));
-      const entries = near.map((target) => ({ target, isIntersecting: true, intersectionRatio: 1 }));
+      const entries = near.map((target) => ({
+        target,
+        isIntersecting: true,
+        intersectionRatio: 1,
+        boundingClientRect: new DOMRect(),
+      }));
       if (entries.length)
         this.#listener(
           entries as unknown as IntersectionObserverEntry[],
