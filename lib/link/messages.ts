@@ -177,6 +177,9 @@ export interface ScreenView {
   readonly text: string;
 }
 
+/** Pictures read from one snapshot, at most: more than a screen shows of a size to be read (our choice). */
+export const VIEWS_MOST = 100;
+
 /** What the popup says to a page that holds still: the snapshot is taken; later, what each view shows, in their order. */
 export type SnapshotWord = "taken" | readonly Palette[];
 

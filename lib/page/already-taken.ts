@@ -1,14 +1,12 @@
 import { allIn, parentOf } from "./ancestors.ts";
 import { BASKET_NAMES } from "./basket-names.ts";
 import type { Context } from "./context.ts";
-import { headingText } from "./plain-text.ts";
+import { pageHeading, pathOf } from "./page-heading.ts";
 import type { Survey } from "./survey.ts";
 
 /** Elements above a tile that may belong to the same line of a basket, and controls looked at in it. */
 const STEPS_UP = 4;
 const MOST_CONTROLS = 20;
-/** Characters; a heading that says what a page is about has fewer. */
-const LONGEST_HEADING = 40;
 
 /** Parts of an address under which lies what a person has bought or is about to pay. */
 const SETTLED_PATH =
@@ -33,12 +31,11 @@ type Page = "basket" | "settled" | "other";
 const pages = new WeakMap<Context, Page>();
 
 function kindOf({ doc }: Context): Page {
-  const path = URL.parse(doc.URL)?.pathname.toLowerCase() ?? "";
-  const heading = headingText(doc.querySelector("h1") ?? doc.createElement("h1")).toLowerCase();
-  const says = (words: RegExp) => heading.length < LONGEST_HEADING && words.test(heading);
-  if (SETTLED_PATH.test(path) || says(SETTLED_HEADING)) return "settled";
+  const path = pathOf(doc.URL);
+  const heading = pageHeading(doc);
+  if (SETTLED_PATH.test(path) || SETTLED_HEADING.test(heading)) return "settled";
   const last = path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, "");
-  return BASKET_NAMES.includes(last) || says(BASKET_HEADING) ? "basket" : "other";
+  return BASKET_NAMES.includes(last) || BASKET_HEADING.test(heading) ? "basket" : "other";
 }
 
 const removes = (control: Element): boolean => {

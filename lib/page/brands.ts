@@ -1,45 +1,42 @@
 import { allIn } from "./ancestors.ts";
 import type { Context } from "./context.ts";
+import { learned } from "./learned.ts";
 import { letters } from "./letters.ts";
 import { headingText, nameKey } from "./plain-text.ts";
 
-/** Headings of a document looked at. */
+/** Headings looked at in one reading. */
 const MOST_HEADINGS = 2000;
 
-/** What a heading says in its first element and in those after it; null where it is not made of several. */
-function partsOf(heading: Element): readonly [first: string, rest: string] | null {
-  const [child, second] = heading.children;
-  if (!child || !second) return null;
-  const bare = [...heading.childNodes].some(
-    (node) => node.nodeType === 3 && letters(node.nodeValue ?? "") > 0,
-  );
-  const first = headingText(child);
-  const rest = headingText(heading)
-    .slice(first.length)
-    .replace(/^[^\p{L}\p{N}]+/u, "");
-  return bare || !letters(first) || !letters(rest) ? null : [first, rest];
+/** The first of the elements that a heading is made of, where it is made of several and no text stands between them. */
+function firstOf(heading: Element): Element | null {
+  const first = heading.childElementCount > 1 ? heading.children[0] : null;
+  const isBare = ({ nodeType, nodeValue }: Node) => nodeType === 3 && letters(nodeValue ?? "") > 0;
+  return first && ![...heading.childNodes].some(isBare) ? first : null;
 }
 
-/** Brands by reading: a context lives as long. */
-const known = new WeakMap<Context, ReadonlySet<string>>();
+/** What follows the first part of headings, by that part. */
+const restsOf = learned(
+  () => new Map<string, Set<string>>(),
+  (known, scopes) => {
+    const headings = scopes.flatMap((scope) => allIn(scope, "h2,h3,h4,h5,h6"));
+    for (const heading of headings.slice(0, MOST_HEADINGS)) {
+      const first = nameKey(firstOf(heading)?.textContent ?? "");
+      const rest = first && nameKey(heading.textContent).slice(first.length);
+      if (rest) known.set(first, (known.get(first) ?? new Set()).add(rest));
+    }
+  },
+);
 
-/** First parts of headings that stand before different names, which are as a rule longer: a colour behind a name is shorter. */
-function findBrands(doc: Document): ReadonlySet<string> {
-  const names = new Map<string, Set<string>>();
-  for (const heading of allIn(doc, "h2,h3,h4,h5,h6").slice(0, MOST_HEADINGS)) {
-    const [first, rest] = (partsOf(heading) ?? []).map(nameKey);
-    if (first && rest) names.set(first, (names.get(first) ?? new Set()).add(rest));
-  }
-  const isBrand = ([first, rests]: [string, ReadonlySet<string>]) =>
-    rests.size > 1 && [...rests].join("").length >= first.length * rests.size;
-  return new Set([...names].filter(isBrand).map(([first]) => first));
-}
+/** A brand stands before different names, which are as a rule longer: a colour behind a name is shorter. */
+const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
+  rests.size > 1 && [...rests].join("").length >= first.length * rests.size;
 
 /** The text of a heading, without the brand in an element of its own before it that other headings have too. */
 export function nameInHeading(heading: Element, context: Context): string {
-  const [first, rest] = partsOf(heading) ?? [];
-  if (!first || !rest) return headingText(heading);
-  const brands = known.get(context) ?? findBrands(context.doc);
-  known.set(context, brands);
-  return brands.has(nameKey(first)) ? rest : headingText(heading);
+  const whole = headingText(heading);
+  const first = firstOf(heading);
+  if (!first) return whole;
+  const brand = nameKey(first.textContent);
+  if (!isBrand(brand, restsOf(context).get(brand) ?? new Set())) return whole;
+  return whole.slice(headingText(first).length).replace(/^[^\p{L}\p{N}]+/u, "");
 }

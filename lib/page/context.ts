@@ -8,6 +8,8 @@ import { type Described, learnProducts } from "./structured.ts";
 /** What a whole document says of its products. */
 export interface Context {
   readonly doc: Document;
+  /** What is read: the document, or what it added. */
+  readonly scopes: readonly ParentNode[];
   readonly language: string;
   readonly hint: MoneyHint;
   /** What a short text says of money here; kept with what was read first, so that the second half needs no second copy. */
@@ -84,6 +86,7 @@ export function* readContext(doc: Document): Generator<undefined, Context, undef
   const trail = doc.querySelectorAll('h1,[class*="breadcrumb" i] a');
   const context: Context = {
     doc,
+    scopes: [doc],
     language,
     hint,
     readTag: (text) => readTag(text, hint),
@@ -110,5 +113,5 @@ export function* addedContext(
 ): Generator<undefined, Context, undefined> {
   const context = known.get(doc) ?? (yield* readContext(doc));
   yield* context.learn(added);
-  return { ...context, furniture: findFurniture() };
+  return { ...context, scopes: added, furniture: findFurniture() };
 }

@@ -1,5 +1,4 @@
 import { isAlreadyTaken } from "./already-taken.ts";
-import { parentOf } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
@@ -7,7 +6,7 @@ import { isPutAway } from "./furniture.ts";
 import { leadsNowhere } from "./leads-nowhere.ts";
 import { letters } from "./letters.ts";
 import { leadsToGroup, leadsToProduct, linkUrl } from "./link.ts";
-import { namesAGroup } from "./names-a-group.ts";
+import { listAround, namesAGroup } from "./names-a-group.ts";
 import { isAmongNoWares, namesVoucher, offersNoWare } from "./offers-no-ware.ts";
 import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 import type { FoundProduct } from "./product.ts";
@@ -38,7 +37,7 @@ const GIFT =
 const MOST_TEXT = 600;
 
 /*
- * Each doubt is named in the words that a person reads who asks why (`tests/commands/explain-page.ts`); the build of
+ * Each doubt is named in the words that a person reads who asks why (`tests/browser/explain-page.ts`); the build of
  * the extension drops the names.
  */
 const standsApart: Doubt = ({ root, prices, context: { furniture } }) =>
@@ -74,37 +73,17 @@ const linksIn = (root: Element): number =>
     ),
   ).size;
 
-/**
- * A list has at least so many members, of which so large a part has a price: that of wares, not of groups with a campaign or
- * of articles; more where the amount is a part of their names.
- */
-const LEAST_MEMBERS = 3;
+/** So large a part of a list has a price: that of wares, not of groups with a campaign; more where it stands in their names. */
 const LEAST_PRICED = 0.25;
 const LEAST_NAMED_PRICED = 0.5;
-/** Elements around a member of a list, up to the list. */
-const MOST_WRAPS = 4;
 
 const isOddOneOut: Doubt = ({ product, prices, root, survey }) => {
   const { evidence, link, title = "" } = product() ?? {};
   if (prices.length === 0 || evidence?.includes("structured") || leadsToProduct(link ?? "")) return false;
+  const list = listAround(root, survey);
+  if (!list) return false;
   const named = prices.some(({ words }) => letters(words) > 2 && title.includes(words));
-  let member: Element = root;
-  for (let wraps = 0; wraps < MOST_WRAPS; wraps++) {
-    const list = parentOf(member);
-    if (!list) return false;
-    const kind = member.classList[0] ?? "";
-    const members = [...list.children].filter(
-      (other) =>
-        other.tagName === member.tagName &&
-        (other.classList[0] ?? "") === kind &&
-        survey.picturesIn.has(other),
-    );
-    const priced = members.filter((other) => survey.pricesIn.has(other));
-    if (members.length >= LEAST_MEMBERS)
-      return priced.length <= members.length * (named ? LEAST_NAMED_PRICED : LEAST_PRICED);
-    member = list;
-  }
-  return false;
+  return list.priced <= list.pictured * (named ? LEAST_NAMED_PRICED : LEAST_PRICED);
 };
 
 /** What tabs and folded parts say of shipping stands under a picture that it does not belong to. */

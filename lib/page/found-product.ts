@@ -3,7 +3,7 @@ import type { Context } from "./context.ts";
 import { isStruck } from "./is-struck.ts";
 import { linkIn, linkUrl } from "./link.ts";
 import { lowestPrice } from "./lowest-price.ts";
-import { pictureUrl, pictureUrls, type StandsIn, shownUrl } from "./picture-urls.ts";
+import { pictureUrl, pictureUrls, type StandsIn } from "./picture-urls.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { FoundProduct, ProductRole } from "./product.ts";
 import { productKey } from "./product-key.ts";
@@ -38,9 +38,7 @@ function byFront(
   const view = doc.defaultView;
   const alone = pictures.length === 1;
   const ranked = pictures.slice(0, MOST_IMAGES).map((picture) => {
-    // All addresses are worth finding out for the front one only.
-    const shown = shownUrl(picture, standsIn);
-    const urls = shown ? [shown] : pictureUrls(picture, standsIn);
+    const urls = pictureUrls(picture, standsIn);
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
     return { picture, urls, rank: Number(urls.length === 0) * 4 + Number(hidden) * 2 + Number(clear) };
@@ -69,7 +67,7 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
   const title = draft.title || titleIn(root, image, anchor, prices, context);
   const described = draft.described ?? context.describedAs(link, title);
   const told = (described?.images ?? []).flatMap((address) => pictureUrl(address, root) ?? []);
-  const front = image ? pictureUrls(image, standsIn) : [];
+  const front = ranked[0]?.urls ?? [];
   const others = ranked.slice(1).flatMap(({ urls }) => urls.slice(0, 1));
   const images = [...new Set([...front, ...others, ...told])].slice(0, MOST_IMAGES);
   if (title.length < 2 || (!image && images.length === 0)) return null;

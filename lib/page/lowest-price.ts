@@ -21,7 +21,7 @@ export function lowestPrice(amounts: readonly Amount[]): Price | null {
   const told = amounts.filter(({ currency }) => currency !== null);
   const money = told.length > 0 ? told : amounts;
   const plain = money.filter((one) => !isAside(one));
-  const packs = plain.filter((one) => !isForOnePiece(one));
+  const packs = plain.length > 1 ? plain.filter((one) => !isForOnePiece(one)) : plain;
   const paid = plain.filter((one) => packs.includes(one) || !packs.some((pack) => isPack(pack, one)));
   let best: Price | null = null;
   for (const { amount, currency } of paid.length > 0 ? paid : money)

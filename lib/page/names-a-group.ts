@@ -1,8 +1,8 @@
-import { parentOf } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import { letters } from "./letters.ts";
 import { leadsToProduct, linkUrl } from "./link.ts";
+import { membersBy } from "./members.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { FoundProduct } from "./product.ts";
 import type { Survey } from "./survey.ts";
@@ -13,9 +13,9 @@ const FROM = new RegExp(`^(${FROM_WORD})(?!\\p{L})`, "iu");
 /** A name that ends so, or is no more, is a part of the price. */
 const TO_FROM = new RegExp(`(^|\\s)(${FROM_WORD})$`, "iu");
 /** The same behind an amount. */
-const FROM_BEHIND = /(부터|から|〜|～|~|起|'?[dt][ea]n (başlayan|itibaren)|-?t[óő]l|alkaen)\s*$/iu;
+const FROM_BEHIND = /(부터|から|〜|～|~|起|[dt][ea]n (başlayan|itibaren)|t[óő]l|alkaen)\s*$/;
 /** So many for one amount; groups have such offers, one ware has a price too. */
-const SEVERAL = /^\d+ ?(for|für|pour|por|per|voor|för|za|x)(?!\p{L})/iu;
+const SEVERAL = /^\d+ ?(for|für|pour|por|per|voor|för|za|x)(?![a-zà-ž])/i;
 const GROUP_TITLE =
   /^(shop|all|discover|explore|alle|tous|toutes|todo)\b|^\p{L}+( (&|and|und|et|y|e|en|och|og|i|a|ja|ve|és|și|и|та|και) \p{L}+)?$/iu;
 /** Letters that a group's tile has besides its name and its prices; a product has a brand or a kind. Of so long a text. */
@@ -23,14 +23,11 @@ const MOST_BESIDE = 10;
 const MOST_TEXT = 600;
 /** What a tile says that leads to several products, and how many. */
 const SEE_ALL =
-  /(shop (now|all|the)|discover|explore|see (all|the|more)|jetzt entdecken|entdecken|découvrir|voir tout|descubr|ver (todo|tudo)|confira|scopri|bekijk|ontdek|upptäck|visa alla|se alle|zobacz|odkryj|一覧|\d+ (articles|artikel|artikelen|articoli|artículos|artigos|products|produkte|produits|prodotti|productos|produtos|producten|produkter|produktów|items|styles|varor|товар|ürün)(?!\p{L}))/iu;
+  /(shop (now|all|the)|discover|explore|see (all|the|more)|jetzt entdecken|entdecken|découvrir|voir tout|descubr|ver (todo|tudo)|confira|scopri|bekijk|ontdek|upptäck|visa alla|se alle|zobacz|odkryj|一覧|\d+ (articles|artikel|artikelen|articoli|artículos|artigos|products|produkte|produits|prodotti|productos|produtos|producten|produkter|produktów|items|styles|varor|товар|ürün)(?![a-zà-ž]))/i;
 /** Letters before a word like "from" in one text, from which on they name what is sold from there. */
 const LEAST_NAMED = 5;
-/** Members of a list from which on it says something of each, and the part of them that must be alike. */
-const LEAST_MEMBERS = 3;
+/** The part of a list that must be alike. */
 const ALIKE = 0.75;
-/** Elements around a member of a list, up to the list. */
-const MOST_WRAPS = 3;
 
 const isFrom = ({ text, tag, words }: PriceLeaf): boolean =>
   FROM.test(text) || FROM.test(tag) || FROM.test(words) || FROM_BEHIND.test(text) || SEVERAL.test(words);
@@ -39,26 +36,10 @@ const isFrom = ({ text, tag, words }: PriceLeaf): boolean =>
 const namesThings = ({ words }: PriceLeaf): boolean =>
   TO_FROM.test(words) && letters(words.replace(TO_FROM, "")) >= LEAST_NAMED;
 
-/** Whether nearly all of a list has such a price. */
-function isAmongGroups(root: Element, prices: readonly PriceLeaf[]): boolean {
-  let member = root;
-  for (let wraps = 0; wraps < MOST_WRAPS; wraps++) {
-    const list = parentOf(member);
-    const members = [...(list?.children ?? [])].map((one) =>
-      prices.filter(({ element }) => one.contains(element)),
-    );
-    const priced = members.filter(({ length }) => length > 0);
-    if (priced.length >= LEAST_MEMBERS)
-      return priced.filter((own) => own.every(isFrom)).length >= ALIKE * priced.length;
-    if (!list) return false;
-    member = list;
-  }
-  return false;
-}
+/** The list that an element is a member of, with how many members have such prices alone. */
+export const listAround = membersBy(isFrom);
 
-/**
- * Whether a tile shows a group of products as one is shown, with the lowest of its prices. `survey`: what the page shows.
- */
+/** Whether a tile shows a group of products as one is shown, with the lowest of its prices. */
 export function namesAGroup(
   product: FoundProduct,
   { root, prices }: Pick<Cluster, "root" | "prices">,
@@ -72,6 +53,7 @@ export function namesAGroup(
   const text = root.textContent.slice(0, MOST_TEXT);
   const said = prices.reduce((sum, { tag }) => sum + letters(tag.replace(title, "")), letters(title));
   const terse = letters(text) <= said + MOST_BESIDE;
-  if (terse && isAmongGroups(root, survey.prices)) return true;
+  const list = terse ? listAround(root, survey) : null;
+  if (list?.fitting && list.fitting >= ALIKE * list.priced) return true;
   return prices.every(isFrom) && ((terse && GROUP_TITLE.test(title)) || SEE_ALL.test(text));
 }

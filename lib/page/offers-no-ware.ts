@@ -2,15 +2,15 @@ import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
 import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
-import { headingText, linesOf, nameKey } from "./plain-text.ts";
+import { pageHeading, pathOf } from "./page-heading.ts";
+import { linesOf, nameKey } from "./plain-text.ts";
 import type { FoundProduct } from "./product.ts";
 
 /** Characters of a tile that are read, and links and buttons of it. */
 const MOST_TEXT = 600;
 const MOST_CALLS = 12;
-/** A call on a button or a link has fewer characters, and so has a heading that says what a page is about. */
+/** A call on a button or a link has fewer characters. */
 const LONGEST_CALL = 32;
-const LONGEST_HEADING = 40;
 
 /** An amount from here on is a salary, a house or a sum collected, in currencies whose unit buys about a coffee. No source. */
 const FORTUNE = 15_000;
@@ -25,8 +25,6 @@ const showsOtherKinds = (doc: Document): boolean =>
   [...doc.querySelectorAll('script[type*="ld+json" i]')].some(({ textContent }) =>
     KINDS.test(textContent.slice(0, LONGEST_SCRIPT)),
   );
-
-const pathOf = (address: string | null): string => URL.parse(address ?? "")?.pathname.toLowerCase() ?? "";
 
 /** Whether a link or a button of a tile, other than its name, asks for something else than to buy. */
 function callsElsewhere({ root, title }: FoundProduct): boolean {
@@ -48,11 +46,9 @@ export const namesVoucher = (title: string): boolean => VOUCHER.test(title.toLow
 const pages = new WeakMap<Context, boolean>();
 
 function pageSellsNothing({ doc, described }: Context): boolean {
-  const h1 = doc.querySelector("h1");
-  const heading = h1 ? headingText(h1).toLowerCase() : "";
   return (
     PATH.test(pathOf(doc.URL)) ||
-    (heading.length < LONGEST_HEADING && HEADING.test(heading)) ||
+    HEADING.test(pageHeading(doc)) ||
     (described.length === 0 && showsOtherKinds(doc))
   );
 }

@@ -73,9 +73,9 @@ const ownUrls = (element: Element): readonly string[] =>
 export type StandsIn = (url: string) => boolean;
 
 /** The address of the picture that an image shows now, or null where it shows none or a stand-in. */
-export function shownUrl(element: Element, standsIn: StandsIn = () => false): string | null {
+export function shownUrl(element: Element): string | null {
   const url = ownUrls(element).find(Boolean) ?? "";
-  return /^https?:/.test(url) && !isStandIn(url) && !standsIn(url) ? url : null;
+  return /^https?:/.test(url) && !isStandIn(url) ? url : null;
 }
 
 /** Addresses of other renditions of what an element shows, or will show; as they are written. */
@@ -103,9 +103,10 @@ export const promisedUrl = (element: Element): string | null =>
  * renditions. Stand-ins are left out; a small data picture stays where there is nothing else.
  */
 export function pictureUrls(element: Element, standsIn: StandsIn): readonly string[] {
-  const shown = shownUrl(element, standsIn);
+  const address = shownUrl(element);
   // Other renditions of what shows are no better; what an attribute promises may be.
-  if (shown && !element.getAttributeNames().some(promises)) return [shown];
+  if (address && !element.getAttributeNames().some(promises)) return [address];
+  const shown = address && !standsIn(address);
   const found = [...ownUrls(element), ...renditionsOf(element), ...(shown ? [] : spareUrls(element))];
   if (found.every((address) => !address)) {
     const style = element.ownerDocument.defaultView?.getComputedStyle(element).backgroundImage ?? "";

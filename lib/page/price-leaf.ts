@@ -25,13 +25,13 @@ const STEPS_UP = 3;
 const FIGURE = new RegExp(`[${DIGITS}]`);
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
 const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
+
 /**
  * Text of an element cut into pieces: raised cents get their point back; words of one sentence stay apart by a space,
- * other pieces by a line break. What is not displayed in an element that is stays out.
+ * other pieces by a line break. `displayed`: without what is not.
  */
-function joinedText(element: Element): string {
+function joinedText(element: Element, displayed = false): string {
   const walker = element.ownerDocument.createTreeWalker(element, 4);
-  const displayed = element.checkVisibility();
   let text = "";
   let gap = "\n";
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
@@ -66,8 +66,12 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
     const parent = parentOf(element);
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
     const wide = parent && parent.textContent.length < LONGEST_TAG / 2;
-    const joined = wide ? joinedText(parent) : text;
-    const around = joined === text ? alone : readTag(joined, hint);
+    let joined = wide ? joinedText(parent) : text;
+    let around = joined === text ? alone : readTag(joined, hint);
+    if (wide && around.denied && !alone.denied) {
+      joined = joinedText(parent, true);
+      around = readTag(joined, hint);
+    }
     const same = sameWhole(own, around.amounts);
     const { denied, amounts } = same ? around : alone;
     return denied ? null : { element, text, tag: same ? joined : text, words: alone.words, amounts };

@@ -11,10 +11,10 @@ import { scanMoney } from "./scan-money.ts";
 const WORD = "a-zà-ž";
 const notPrice = (before: string, behind: string): RegExp =>
   new RegExp(
-    `(?<![${WORD}])(?:${before})(?![${WORD}])[^%${SOME}]*${SOME}|${SOME}[^${WORD}${SOME}]{0,2}(?:${behind})(?![${WORD}])`,
+    `(?<![${WORD}]|free |gratis )(?:${before})(?![${WORD}]| (?:gratuit|offert|gr[aá]tis|kostenl)[^\n]*\n)[^%\n${SOME}]*\n?[^%\n${SOME}]*${SOME}|${SOME}[^${WORD}${SOME}]{0,2}(?:${behind})(?![${WORD}])`,
   );
 
-/** Words before or right behind an amount that is no price at all: savings, shipping, limits, gifts. */
+/** Words before or right behind an amount, at most a line away, that is no price at all: savings, shipping (unless free), limits, gifts. */
 const NO_PRICE = notPrice(
   `sav(?:e|ing|ings)|off|spar[ae]?n?|ersparnis|bespaar|économisez|oszczęd[${WORD}]+|poupe|ahorr[${WORD}]+|risparmi[${WORD}]*|shipping|postage|delivery|versand[${WORD}]*|lieferung|livraison|envío|frete|frakt[${WORD}]*|fragt|over|under|unter|above|m[aá][si]s? de|mehr als|über|plus de|più di|oltre|meer dan|mer än|över|powyżej|ponad|nad|nati|fölött|peste|üzeri|hasta|até|fino a|jusqu.à|tot|upp till|entre|zwischen|mellem|mellan|między|mezi|between|up to|bis zu|donat[${WORD}]+|coupon|gutschein|kupon|cupón|クーポン|ポイント|優惠券|쿠폰|적립|포인트|ลด|ขั้นต่(?:ำ|ํา)|giảm|tối thiểu|sold for|points? per|spend|earn|win|worth|salary|prize`,
   `off|shipping|delivery|versand|rabatt|discount|saved|gift|offerts?|d.achat|de (?:réduction|remise|descuento)|gratis|di sconto|and (?:over|under)|(?:[${WORD}]+ )?credit|voucher|coupon|kupon|cupón|gutschein|할인|割引|引き|쿠폰|적립|クーポン|ポイント|優惠券|cashback|bonus|felett|fölött|funded|raised|pledged|gespendet|gesammelt|collectés|récoltés|recaudados|raccolti|arrecadados|opgehaald|insamlat|zebrano|brut`,
@@ -82,7 +82,7 @@ export function readTag(text: string, hint: MoneyHint): Tag {
   const parts = said.split(SOME);
   const read = found.map(([sign, number], at) => {
     const currency = currencyOf(sign, hint);
-    const denied = NO_PRICE.test(parts.slice(at, at + 2).join(SOME));
+    const denied = NO_PRICE.test(`${parts[at]}${SOME}${parts[at + 1]}`);
     return { amount: parseAmount(number, currency), currency, said, at, denied };
   });
   const worth = read.filter(({ amount }) => amount > 0 && Number.isFinite(amount));
@@ -90,6 +90,8 @@ export function readTag(text: string, hint: MoneyHint): Tag {
   const fromZero = worth.length === 1 && read.length === 2;
   const extra = /^[^\d¤]*\+ ?¤|^[«“„"]/.test(rest);
   const denied = fromZero || extra || read[0]?.denied === true || SENTENCE.test(rest);
-  const amounts = worth.filter((one) => denied || !one.denied).map(({ denied: _, ...amount }) => amount);
+  const amounts = worth
+    .filter((one) => denied || !one.denied)
+    .map(({ amount, currency, said, at }) => ({ amount, currency, said, at }));
   return { amounts, words: wordsIn(rest), denied };
 }

@@ -1,9 +1,10 @@
-import { addTo, allIn } from "./ancestors.ts";
+import { addTo } from "./ancestors.ts";
 import type { Context } from "./context.ts";
+import { learned } from "./learned.ts";
 import { pictureFile } from "./picture-file.ts";
-import { promisedUrl, type StandsIn, shownUrl } from "./picture-urls.ts";
+import { promisedUrl, type StandsIn } from "./picture-urls.ts";
 
-/** Images of a document looked at. */
+/** Images looked at in one reading. */
 const MOST_IMAGES = 4000;
 
 /** Whether images that show one address are to show others, each its own. */
@@ -13,23 +14,22 @@ function standsInFor(images: readonly Element[], url: string): boolean {
   return files.size > 1 && !files.has(pictureFile(url));
 }
 
-function findStandIns(doc: Document): ReadonlySet<string> {
-  const images = new Map<string, Element[]>();
-  for (const image of allIn(doc, "img").slice(0, MOST_IMAGES)) {
-    const url = shownUrl(image);
-    if (url) addTo(images, url, image);
-  }
-  return new Set([...images].flatMap(([url, showing]) => (standsInFor(showing, url) ? url : [])));
-}
-
-/** Stand-ins by reading: a context lives as long. */
-const known = new WeakMap<Context, ReadonlySet<string>>();
+/** Addresses of stand-ins. */
+const knownOf = learned(
+  () => new Set<string>(),
+  (known, scopes) => {
+    const images = new Map<string, Element[]>();
+    const all = scopes.flatMap((scope) => [...scope.querySelectorAll("img")]);
+    for (const image of all.slice(0, MOST_IMAGES)) {
+      const url = image.currentSrc || image.src;
+      if (url) addTo(images, url, image);
+    }
+    for (const [url, showing] of images) if (standsInFor(showing, url)) known.add(url);
+  },
+);
 
 /** Tells stand-ins by what the images of a document show and promise. */
 export const standInsOf =
   (context: Context): StandsIn =>
-  (url) => {
-    const found = known.get(context) ?? findStandIns(context.doc);
-    known.set(context, found);
-    return found.has(url);
-  };
+  (url) =>
+    knownOf(context).has(url);

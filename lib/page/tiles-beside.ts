@@ -32,15 +32,13 @@ const hasOwnName = ({ root, prices }: Cluster, { furniture }: Context): boolean 
   );
 
 /**
- * The block with the picture, the price and the button of what a heading above it names, or null: its picture leads
- * nowhere, it has no name of its own, and there is no second like it.
+ * The block with the picture, the price and the button of what a heading above it names, or null: it has no name of its
+ * own, and there is no second like it. `loose`: clusters whose pictures lead nowhere.
  */
-function ownBlock(clusters: readonly Cluster[], context: Context): Cluster | null {
-  const [first, second] = clusters
+function ownBlock(loose: readonly Cluster[], context: Context): Cluster | null {
+  const [first, second] = loose
     .filter(
       (cluster) =>
-        !cluster.holdsMore &&
-        !cluster.pictures.some(leadsAway) &&
         buttonsIn(cluster.root).some(buys) &&
         !context.furniture.isApart(cluster.root) &&
         !hasOwnName(cluster, context),
@@ -50,26 +48,27 @@ function ownBlock(clusters: readonly Cluster[], context: Context): Cluster | nul
   return first && (!second || first.area > LARGER * second.area) ? first.cluster : null;
 }
 
-/** Whether a price with the pictures around it may be a product beside the one the page is about; marks of payment are none. */
-function mayBeTile({ root, pictures, prices, holdsMore }: Cluster, { furniture }: Context): boolean {
-  if (holdsMore) return false;
-  // A chart of sizes or a film that is folded away is no picture of what the price beside it is for.
-  const foldedAway =
-    pictures.every((picture) => furniture.isHidden(picture) && !leadsAway(picture)) &&
-    prices.some(({ element }) => !furniture.isHidden(element));
-  if (foldedAway) return false;
-  return (
-    root.querySelector("a[href]") !== null ||
-    root.closest("a[href]") !== null ||
-    pictures.some((picture) => {
-      const { width } = picture.getBoundingClientRect();
-      return width <= BROKEN || width >= SMALLEST_BARE;
-    })
-  );
-}
+/** Whether nothing shows of the pictures beside a price: a chart of sizes, a film that opens on demand. */
+const isFoldedAway = ({ pictures, prices }: Cluster, { furniture }: Context): boolean =>
+  pictures.every((picture) => areaOf(picture) === 0 && furniture.isHidden(picture)) &&
+  prices.some(({ element }) => !furniture.isHidden(element));
+
+/** Whether a price with pictures that lead nowhere may be a product for all that; marks of payment are none. */
+const mayBeTile = ({ root, pictures }: Cluster): boolean =>
+  root.querySelector("a[href]") !== null ||
+  root.closest("a[href]") !== null ||
+  pictures.some((picture) => {
+    const { width } = picture.getBoundingClientRect();
+    return width <= BROKEN || width >= SMALLEST_BARE;
+  });
 
 /** The clusters that may be products beside the one that a page is about. */
 export function tilesBeside(clusters: readonly Cluster[], context: Context): readonly Cluster[] {
-  const own = ownBlock(clusters, context);
-  return clusters.filter((cluster) => cluster !== own && mayBeTile(cluster, context));
+  const single = clusters.filter(({ holdsMore }) => !holdsMore);
+  const loose = new Set(single.filter(({ pictures }) => !pictures.some(leadsAway)));
+  const own = ownBlock([...loose], context);
+  return single.filter(
+    (cluster) =>
+      !loose.has(cluster) || (cluster !== own && mayBeTile(cluster) && !isFoldedAway(cluster, context)),
+  );
 }

@@ -101,7 +101,7 @@ function weigh(
   const from = whole && whole.length < LONGEST_MARKED ? marked : null;
   const text = from ? whole : plainText(written);
   const key = nameKey(text);
-  if (ACTION.test(text) || isSticker(text)) score -= 5;
+  if (ACTION.test(text) || (!marked && isSticker(text))) score -= 5;
   if (key.length < 3) score -= 4;
   if (text.length > 120) score -= 3;
   if (FACTS.test(text)) score -= 1;

@@ -14,7 +14,11 @@ const PART =
 
 /** What an amount is for that buys one piece, where a pack may be on sale. */
 const PIECE =
-  /(\/|per|pro|par|por|al|alla|à la|za) ?(pz|pezzo|pcs?|piece|pièce|pieza|peça|ud|unidad\w*|un|unit|stk|stück|stuk|st|szt|sztukę|ks|kus|db|adet|pa(?:ir|ar|ire|io)|шт|個|枚|点|件|개|قطعة)(?![a-zà-ž])|\b(cad|cadauno|each|ea|je stück)\b\.?\)|あたり/;
+  /(\/|per|pro|par|por|al|alla|à la|za) ?(pz|pezzo|pcs?|piece|pièce|pieza|peça|ud|unidad\w*|un|unit|stk|stück|stuk|st|szt|sztukę|ks|kus|db|adet|pa(?:ir|ar|ire|io)|шт|個|枚|点|件|개|قطعة)(?![a-zà-ž])|\b(cad|cadauno|each|ea)\b\.?\)/;
+
+/** The same before an amount. */
+const PIECE_BEFORE =
+  /(je|stückpreis|einzelpreis|unitari[oa]|unitaire|(unit|piece) price|styckpris|stykpris|stuksprijs|za sztukę|あたり|単価|개당):? ?$/;
 
 /** What markup calls a part of a price, or how many parts there are. */
 export const PART_NAME = /instal|parcel|taksit|unit-?price|pangv/i;
@@ -43,7 +47,10 @@ export function isAside(amount: Amount): boolean {
 }
 
 /** Whether they say that it buys one piece. */
-export const isForOnePiece = (amount: Amount): boolean => PIECE.test(around(amount).behind);
+export function isForOnePiece(amount: Amount): boolean {
+  const { before, behind } = around(amount);
+  return PIECE_BEFORE.test(before) || PIECE.test(behind);
+}
 
 /** Whether its markup calls a price a part of one: an instalment, what a measure costs. */
 export const isNamedPart = ({ element }: PriceLeaf): boolean => {

@@ -1,4 +1,5 @@
 import { hideAllInHosts } from "../badge/host.ts";
+import { VIEWS_MOST } from "../link/messages.ts";
 import type { Sitting } from "../link/on-snapshot.ts";
 import type { Part } from "../pixels/pixels-of-snapshot.ts";
 import { boxInSight } from "./box-in-sight.ts";
@@ -7,10 +8,12 @@ import { paletteText } from "./read-palette.ts";
 
 /** Has a snapshot taken of those pictures that could be read in no other way, and takes in what it shows of them. */
 export function sitForSnapshot({ products, learn }: Pick<Follower, "products" | "learn">): Sitting {
-  const sitters = products().flatMap((tracked) => {
-    const box = tracked.palette?.swatches.length === 0 ? boxInSight(tracked) : null;
+  const unread = products().filter(({ palette }) => palette?.swatches.length === 0);
+  const seen = unread.flatMap((tracked) => {
+    const box = boxInSight(tracked);
     return box ? [{ tracked, source: tracked.source, box }] : [];
   });
+  const sitters = seen.slice(0, VIEWS_MOST);
   const end = sitters.length ? hideAllInHosts() : () => undefined;
   const views = sitters.map(({ tracked: { product, slot }, box }) => ({
     box,

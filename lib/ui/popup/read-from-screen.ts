@@ -1,11 +1,8 @@
 import * as v from "valibot";
 import { slotSchema } from "../../closet/schemas.ts";
-import type { ScreenView } from "../../link/messages.ts";
+import { type ScreenView, VIEWS_MOST } from "../../link/messages.ts";
 import { seenOnScreen } from "../../sample/seen-on-screen.ts";
 import type { PopupBrowser } from "./popup-browser.ts";
-
-/** Pictures read from one snapshot, at most: more than a screen shows of a size to be read (our choice). */
-const VIEWS_MOST = 100;
 
 /** Characters of the page's own words about a product's colour, as many as the worker takes. */
 const TEXT_LENGTH = 2_000;
@@ -28,8 +25,10 @@ const viewsSchema: v.GenericSchema<unknown, readonly ScreenView[]> = v.pipe(
  */
 export async function readFromScreen(browser: PopupBrowser, tabId: number): Promise<void> {
   const { views, say } = await browser.holdStill(tabId);
-  const sitting = v.parse(viewsSchema, views);
-  if (!sitting.length) return;
+  const read = v.safeParse(viewsSchema, views);
+  // A page that holds still for nothing is let go at once.
+  if (!read.success || !read.output.length) return say("taken");
+  const sitting = read.output;
   const snapshot = await browser.snapshot().finally(() => say("taken"));
   const pixels = await browser.pixelsIn(
     snapshot,

@@ -1,9 +1,13 @@
+import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
+import { NAMES_AMONG_BADGES } from "./names-among-badges.ts";
 import type { PageCase } from "./page-case.ts";
 import { PAGES_OF_SERVICES } from "./pages-of-services.ts";
 import { PAGES_WITHOUT_PRODUCTS } from "./pages-without-products.ts";
+import { PAID_IN_PARTS } from "./paid-in-parts.ts";
 import { PICTURE_CASES } from "./pictures.ts";
+import { PICTURES_TO_COME } from "./pictures-to-come.ts";
 import { PRICES_NEAR_BY } from "./prices-near-by.ts";
 import { SHOPS_ABROAD } from "./shops-abroad.ts";
 import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
@@ -34,4 +38,8 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["pages without products", PAGES_WITHOUT_PRODUCTS],
   ["what is taken already", TAKEN_ALREADY],
   ["pages of services", PAGES_OF_SERVICES],
+  ["blocks under a name", BLOCKS_UNDER_A_NAME],
+  ["what is paid in parts", PAID_IN_PARTS],
+  ["pictures to come", PICTURES_TO_COME],
+  ["names among badges", NAMES_AMONG_BADGES],
 ];

@@ -1,0 +1,20 @@
+import type { Context } from "./context.ts";
+
+/**
+ * What is known of a document by what each of its readings saw, the first as well as those of what it added later: none
+ * looks once more at what another saw.
+ */
+export function learned<T>(
+  start: () => T,
+  learn: (known: T, scopes: readonly ParentNode[]) => void,
+): (context: Context) => T {
+  const all = new WeakMap<Document, T>();
+  const read = new WeakSet<Context>();
+  return (context) => {
+    const known = all.get(context.doc) ?? start();
+    all.set(context.doc, known);
+    if (!read.has(context)) learn(known, context.scopes);
+    read.add(context);
+    return known;
+  };
+}
