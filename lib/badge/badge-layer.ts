@@ -69,11 +69,18 @@ export function badgeLayer(signal: AbortSignal): BadgeLayer {
     });
   };
 
+  /** Hangs badges nearer to their pictures whose surroundings have met their code. */
+  const wake = (some: readonly Badge[]) => {
+    for (const badge of some) if (badge.perch.wake()) hangSoon(badge);
+  };
+
   /** Puts badges where they belong now, a few at a time. */
-  const settle = (some: readonly Badge[]) =>
+  const settle = (some: readonly Badge[]) => {
+    wake(some);
     void inTurns(some, (badge) => (isHere(badge) ? placed(badge) : null), placeThem).then(() =>
       riseAll(some),
     );
+  };
   const refit = (some: readonly Badge[]) => {
     for (const badge of some) badge.resurvey();
     settle(some);
@@ -102,6 +109,7 @@ export function badgeLayer(signal: AbortSignal): BadgeLayer {
     frame = true;
     requestAnimationFrame(() => {
       frame = false;
+      wake(afloat());
       placeThem(afloat().map(placed));
     });
   };

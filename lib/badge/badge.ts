@@ -8,6 +8,7 @@ import type { Seen } from "./hang-unnoticed.ts";
 import { makeHost } from "./host.ts";
 import { make, makeButton } from "./make.ts";
 import { makePerch, type Perch } from "./perch.ts";
+import { seal } from "./seal.ts";
 import { takenSpots } from "./taken-spots.ts";
 
 /** Distance of a badge from its picture's edges, in CSS pixels. Layout choice. */
@@ -52,6 +53,10 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
   const button = makeButton("chip", "", open);
   // Drawn before it has a place, it would count as something that jumped.
   button.hidden = true;
+  const face = make("span", "shown");
+  // By its label it is known to those who do not see; its parts are inert.
+  face.role = "img";
+  button.append(seal(chip, face));
   const host = makeHost(button, chip);
   const perch = makePerch(host, button, picture, root);
   let attachments = 0;
@@ -62,16 +67,16 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
     picture,
     perch,
     show({ state, words, count, cloth, title, note }) {
-      button.dataset.state = state;
+      button.dataset.state = face.dataset.state = state;
       // A number that the words hold already, or that is one, is shown only where there is no room for words.
       const said = count === 1 || words.includes(String(count));
       const number = count > 0 ? [make("span", said ? "count said" : "count", String(count))] : [];
       const shown = [makeCloth(cloth), make("span", "words", words), ...number];
       // A page's `find()` and a selection it moves go through closed shadows, past what is inert; the label speaks for it.
       for (const part of shown) part.inert = true;
-      button.replaceChildren(...shown);
+      face.replaceChildren(...shown);
       const names = namesOf(cloth);
-      button.ariaLabel = [words, note, names, title].filter(Boolean).join(". ");
+      face.ariaLabel = [words, note, names, title].filter(Boolean).join(". ");
       button.title = note || names;
       button.ariaHasPopup = "dialog";
     },
@@ -104,9 +109,9 @@ export function makeBadge(picture: HTMLElement, root: Element, open: () => void,
       return { left, bottom, width: buried ? 0 : free.width };
     },
     place({ left, bottom, width }) {
-      const { style, classList } = button;
+      const { style } = button;
       button.hidden = width <= 0;
-      classList.toggle("narrow", width < ROOM_FOR_WORDS);
+      for (const { classList } of [button, face]) classList.toggle("narrow", width < ROOM_FOR_WORDS);
       style.left = `${left + BADGE_INSET}px`;
       style.top = `${bottom - BADGE_INSET}px`;
       style.maxWidth = `${width - 2 * BADGE_INSET}px`;

@@ -3,12 +3,9 @@ import type { CardActions, CardModel } from "./card-model.ts";
 import { fillCard } from "./fill-card.ts";
 import { makeHost } from "./host.ts";
 import { make } from "./make.ts";
-import { placeBeside } from "./place-beside.ts";
+import { type Box, placeBeside } from "./place-beside.ts";
 import { plainSight } from "./plain-sight.ts";
-import { UNSEARCHABLE_CSS } from "./unsearchable.ts";
-
-/** A badge that goes so far takes its card with it, in CSS pixels. */
-const MOVED = 1;
+import { unsearchable } from "./unsearchable.ts";
 
 /** The one card of a page. */
 export interface Card {
@@ -21,51 +18,39 @@ export interface Card {
   close(): void;
 }
 
-/** A card in the browser's top layer, over everything a page may draw; gone when `signal` aborts. */
+/**
+ * A card in the browser's top layer, over everything a page may draw; gone when `signal` aborts. It stays where it opened
+ * while its badge scrolls or slides away, so that no page can push it under a press.
+ */
 export function makeCard(signal: AbortSignal): Card {
   const status = make("p", "status");
   status.role = "status";
   const panel = make("div", "card", status);
   panel.role = "dialog";
   panel.tabIndex = -1;
-  const host = makeHost(panel, css + UNSEARCHABLE_CSS);
+  const host = makeHost(panel, css);
   host.popover = "auto";
   let shownFor: HTMLButtonElement | null = null;
   let body: HTMLElement | null = null;
   const sight = plainSight(panel);
 
-  /** Where the badge was when the card was last put beside it. */
-  let seen = new DOMRect();
+  /** Where the badge was when it was pressed: a card that went along with it could be moved by the page. */
+  let anchor: Box | null = null;
 
   const place = () => {
-    const badge = shownFor?.getBoundingClientRect();
-    // A badge that hides with its tile leaves its card where it is.
-    if (!badge?.width) return;
+    if (!anchor) return;
     const { clientWidth: width, clientHeight: height } = document.documentElement;
-    seen = badge;
-    const spot = placeBeside(seen, panel.getBoundingClientRect(), {
-      width,
-      height: Math.min(height, innerHeight),
-    });
+    const view = { width, height: Math.min(height, innerHeight) };
+    const spot = placeBeside(anchor, panel.getBoundingClientRect(), view);
     panel.style.left = `${spot.left}px`;
     panel.style.top = `${spot.top}px`;
   };
-  let waiting = 0;
-  const follow = () => {
-    if (!shownFor) return;
-    cancelAnimationFrame(waiting);
-    waiting = requestAnimationFrame(() => {
-      const { x, y } = seen;
-      place();
-      if (Math.hypot(seen.x - x, seen.y - y) >= MOVED) sight.moved();
-    });
-  };
   const say = (words: string) => {
-    status.textContent = words;
+    status.replaceChildren(...(words ? [unsearchable(words)] : []));
   };
   const closed = () => {
     const button = shownFor;
-    shownFor = null;
+    shownFor = anchor = null;
     if (button) button.ariaExpanded = "false";
     host.remove();
     // A page that kept the host could show it again, and what was begun on it may end later.
@@ -76,10 +61,11 @@ export function makeCard(signal: AbortSignal): Card {
   /** A press counts only where the person can have seen what it is on: not in a double click, nor blindly. */
   const sift = (event: MouseEvent) => {
     const onButton = event.target instanceof Element && event.target.closest("button");
-    if (!onButton || (event.detail < 2 && sight.settled())) return;
+    if (!onButton) return;
+    const settled = sight.settled();
+    if (settled && event.detail < 2) return say("");
     event.stopImmediatePropagation();
-    if (!sight.settled())
-      say("This page covered or moved the card a moment ago. Look at it, then press again.");
+    if (!settled) say("This page covered or moved the card a moment ago. Look at it, then press again.");
   };
   panel.addEventListener("click", sift, { capture: true });
 
@@ -87,8 +73,14 @@ export function makeCard(signal: AbortSignal): Card {
     if (!host.matches(":popover-open")) closed();
   });
   new ResizeObserver(place).observe(panel);
-  addEventListener("scroll", follow, { passive: true, capture: true, signal });
-  addEventListener("resize", follow, { passive: true, signal });
+  const resized = ({ isTrusted }: Event) => {
+    if (!shownFor || !isTrusted) return;
+    const badge = shownFor.getBoundingClientRect();
+    if (badge.width) anchor = badge;
+    sight.moved();
+    place();
+  };
+  addEventListener("resize", resized, { passive: true, signal });
   signal.addEventListener("abort", closed);
 
   return {
@@ -107,6 +99,7 @@ export function makeCard(signal: AbortSignal): Card {
       const outer = hostOf(button).closest("dialog[open]") ?? document.documentElement;
       outer.append(host);
       host.showPopover({ source: button });
+      anchor = button.getBoundingClientRect();
       place();
       panel.focus();
     },

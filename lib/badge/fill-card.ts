@@ -1,9 +1,11 @@
+import css from "./card.css?inline";
 import type { CardActions, CardModel, CardPiece } from "./card-model.ts";
 import { makeCloth, namesOf } from "./cloth.ts";
 import { makeDial } from "./dial.ts";
 import { make, makeButton } from "./make.ts";
 import { makePicker } from "./picker.ts";
-import { nameUnsearchably, unsearchable } from "./unsearchable.ts";
+import { seal } from "./seal.ts";
+import { unsearchable, unsearchableName } from "./unsearchable.ts";
 
 /** Pieces listed before the rest are only counted. Layout choice: more would not be read. */
 const MOST_PIECES = 6;
@@ -50,8 +52,8 @@ export function fillCard(body: HTMLElement, model: CardModel, actions: CardActio
     else ask("Where is it worn?", ...makeSlots(model.slots, (slot) => void keep(slot)));
   });
   const label = () => {
-    nameUnsearchably(wish, wished ? "Take off wishlist" : "Save to wishlist");
-    nameUnsearchably(own, owned ? "In your closet" : "I own this");
+    wish.replaceChildren(unsearchableName(wished ? "Take off wishlist" : "Save to wishlist"));
+    own.replaceChildren(unsearchableName(owned ? "In your closet" : "I own this"));
     own.ariaDisabled = String(owned);
   };
   const ask = (question: string, ...answers: readonly HTMLElement[]) => {
@@ -69,13 +71,15 @@ export function fillCard(body: HTMLElement, model: CardModel, actions: CardActio
 
   body.replaceChildren(
     ...head(),
-    nameUnsearchably(make("h2", ""), model.headline),
-    ...(model.cloth.length ? [makeCloth(model.cloth, "band"), make("p", "names", sharesOf(model))] : []),
-    ...model.cautions.map((caution) => make("p", "caution", caution)),
+    make("h2", "", unsearchableName(model.headline)),
+    ...(model.cloth.length
+      ? [makeCloth(model.cloth, "band"), make("p", "names", unsearchable(sharesOf(model)))]
+      : []),
+    ...model.cautions.map((caution) => make("p", "caution", unsearchable(caution))),
     ...listOf("Already in your closet, in this shade", model.duplicates),
     ...listOf("Goes with", model.pieces),
     ...(model.looks
-      ? [nameUnsearchably(make("h3", ""), "Looks"), make("p", "", unsearchable(model.looks))]
+      ? [make("h3", "", unsearchableName("Looks")), make("p", "", unsearchable(model.looks))]
       : []),
     make("div", "row foot", wish, own, wrong),
   );
@@ -99,23 +103,22 @@ function listOf(heading: string, pieces: readonly CardPiece[]): HTMLElement[] {
   const list = make("ul", "", ...pieces.slice(0, MOST_PIECES).map(itemOf));
   const rest = pieces.length - MOST_PIECES;
   if (rest > 0) list.append(make("li", "soft", unsearchable(`and ${rest} more`)));
-  return [nameUnsearchably(make("h3", ""), heading), list];
+  return [make("h3", "", unsearchableName(heading)), list];
 }
 
 function itemOf({ name, cloth, word, dial, why }: CardPiece): HTMLElement {
   return make(
     "li",
     "piece",
-    makeCloth(cloth),
+    seal(css, makeCloth(cloth)),
     make("span", "", unsearchable(name), make("span", "soft", unsearchable(namesOf(cloth)))),
-    dial ? makeDial(dial) : "",
+    dial ? seal(css, makeDial(dial)) : "",
     make("div", "word", unsearchable(word), ...(why ? [whyOf(why, name)] : [])),
   );
 }
 
 function whyOf(why: string, name: string): HTMLElement {
-  const opener = make("summary", "", "Why");
   // A list of what can be pressed is heard without what stands around it.
-  opener.ariaLabel = `Why: ${name}`;
+  const opener = make("summary", "", unsearchableName("Why", `Why: ${name}`));
   return make("details", "soft", opener, unsearchable(why));
 }

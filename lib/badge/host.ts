@@ -44,7 +44,7 @@ const HOST_TAG = "span";
 const sheets = new Map<string, CSSStyleSheet>();
 
 /** One sheet for all hosts of a kind, whatever their number. */
-function sheetOf(css: string): CSSStyleSheet {
+export function sheetOf(css: string): CSSStyleSheet {
   const sheet = sheets.get(css) ?? new CSSStyleSheet();
   if (!sheets.has(css)) sheet.replaceSync(css);
   sheets.set(css, sheet);

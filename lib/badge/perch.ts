@@ -1,5 +1,5 @@
-import { nearest, parentOf } from "../page/ancestors.ts";
-import { hangersOf } from "./hang.ts";
+import { isPlain, nearest, parentOf } from "../page/ancestors.ts";
+import { asleepAround, hangersOf } from "./hang.ts";
 import { liftHost } from "./host.ts";
 
 /** Positions of what does not scroll with the page. */
@@ -12,6 +12,8 @@ export interface Perch {
   /** Whether the host hangs outside its product for want of a positioned element, so that nothing moves it along. */
   adrift(): boolean;
   hang(): void;
+  /** Takes the host off, to be hung anew, where it had to stay out of markup that has met its code by now. */
+  wake(): boolean;
   /** Takes the host off where the page's layout noticed it, to be hung one place further out; false where there is none. */
   retreat(): boolean;
   /** What a person may see of the product beside us: must be the same before and after we hang something. */
@@ -29,6 +31,7 @@ export interface Perch {
 /** Hangs `host` with the drawing `inner` on the product `root` and its `picture`. */
 export function makePerch(host: HTMLElement, inner: HTMLElement, picture: HTMLElement, root: Element): Perch {
   let hangers = hangersOf(picture, root);
+  let asleep = asleepAround(picture);
   let at = 0;
   let before = 0;
   const hanger = () => hangers[at] ?? null;
@@ -40,15 +43,23 @@ export function makePerch(host: HTMLElement, inner: HTMLElement, picture: HTMLEl
     at = place;
     (hanger() ?? document.documentElement).append(host);
   };
+  const lookAround = () => {
+    hangers = hangersOf(picture, root);
+    asleep = asleepAround(picture);
+    at = 0;
+  };
   return {
     hanger,
     adrift: () => !root.contains(hanger()),
     hang() {
-      if (hanger()?.isConnected === false) {
-        hangers = hangersOf(picture, root);
-        at = 0;
-      }
+      if (hanger()?.isConnected === false) lookAround();
       hangAt(at);
+    },
+    wake() {
+      if (!asleep || !picture.isConnected || asleepAround(picture)) return false;
+      lookAround();
+      host.remove();
+      return true;
     },
     retreat() {
       host.remove();
@@ -99,7 +110,7 @@ function lastIn({ lastElementChild }: Element, host: Element): Element | null {
 }
 
 function lookOf(element: Element | null): string {
-  if (!element) return "";
+  if (!element || !isPlain(element)) return "";
   const { x, y, width, height } = element.getBoundingClientRect();
   const { opacity, visibility } = getComputedStyle(element);
   // What fades in has not changed yet, but is about to.

@@ -1,6 +1,7 @@
 import type { CardActions, CardModel } from "./card-model.ts";
 import { makeCloth } from "./cloth.ts";
 import { make, makeButton, onPerson } from "./make.ts";
+import { unsearchableName } from "./unsearchable.ts";
 
 /** Pixels the cross moves per press of an arrow key, and with Shift. */
 const STEP = 2;
@@ -32,7 +33,8 @@ export function makePicker(
     button.append(makeCloth([{ ...choice, share: 1 }]), choice.name);
     return button;
   });
-  const again = makeButton("button", "Go by the picture again", () => decide(actions.unpick));
+  const again = makeButton("button", "", () => decide(actions.unpick));
+  again.append(unsearchableName("Go by the picture again"));
   return [onPicture, make("div", "choices", ...named), ...(corrected ? [again] : [])];
 }
 

@@ -1,3 +1,4 @@
+import { isPlain } from "../page/ancestors.ts";
 import type { Spot } from "./free-place.ts";
 import { ourHosts } from "./our-hosts.ts";
 
@@ -41,7 +42,7 @@ function* contentOf(root: Element): Generator<Element> {
   const walker = document.createTreeWalker(root, NodeFilter.SHOW_ELEMENT);
   let node = walker.nextNode();
   for (let looked = 0; node instanceof Element && looked < MOST_LOOKED_AT; looked++) {
-    const whole = node.matches(WHOLE) || !node.firstElementChild || hasText(node);
+    const whole = isPlain(node) && (node.matches(WHOLE) || !node.firstElementChild || hasText(node));
     if (whole && !ourHosts.has(node)) yield node;
     node = whole ? nextAfter(walker) : walker.nextNode();
   }

@@ -15,7 +15,9 @@ let readNode: Getter<ParentNode> | undefined;
 /** What is read of elements, apart from what any answer will do for. */
 const READ = (
   "localName textContent ownerDocument children classList matches closest contains querySelector querySelectorAll " +
-  "getAttribute getAttributeNames getBoundingClientRect compareDocumentPosition checkVisibility"
+  "getAttribute getAttributeNames getBoundingClientRect compareDocumentPosition checkVisibility append getRootNode " +
+  "getAnimations addEventListener childNodes firstElementChild lastElementChild isConnected offsetWidth offsetHeight " +
+  "clientLeft clientTop scrollLeft scrollTop baseURI"
 ).split(" ");
 
 /** Whether an element answers for itself: a form with a field called `matches` has no such method. */

@@ -13,8 +13,9 @@ export function learned<T>(
   return (context) => {
     const known = all.get(context.doc) ?? start();
     all.set(context.doc, known);
-    if (!read.has(context)) learn(known, context.scopes);
+    const isNew = !read.has(context);
     read.add(context);
+    if (isNew) learn(known, context.scopes);
     return known;
   };
 }

@@ -49,7 +49,14 @@ export function* readTiles(
     }
     if (product) products.push(product);
   }
-  for (const tile of tiles) yield* consider(tileRoot(tile, survey), tile);
+  for (const tile of tiles) {
+    // What breaks one tile must not take the others with it.
+    try {
+      yield* consider(tileRoot(tile, survey), tile);
+    } catch (error) {
+      reportError(error);
+    }
+  }
   const taken = (picture: Element) => nearest(picture, (up) => roots.has(up) || up === main?.root) !== null;
   for (const [root, pictures] of yield* unpricedTiles(survey, context, products, main, taken)) {
     yield* consider(root, { pictures, prices: [] });

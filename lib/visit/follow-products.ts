@@ -1,4 +1,5 @@
 import type { FoundProduct } from "../page/product.ts";
+import { spared } from "../page/spared.ts";
 import type { PictureSource } from "../pixels/picture-reader.ts";
 import { badgeModelOf } from "./badge-model-of.ts";
 import { type BadgingDeps, badging } from "./badging.ts";
@@ -131,7 +132,7 @@ export function followProducts(deps: FollowDeps, readPalette: ReadPalette): Foll
       return pictures.length > 0;
     },
     take(products) {
-      for (const product of products) take(product);
+      for (const product of products) spared(() => take(product));
       changed();
     },
     tidy(added) {

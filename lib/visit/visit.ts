@@ -39,7 +39,7 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
   };
   let kind: FoundPage["kind"] = "none";
   let finding = 0;
-  /** The page as a whole is yet to be read: what reads it did not come. */
+  /** The page as a whole is yet to be read, or once more: what reads or follows it did not come. */
   let missed = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -71,7 +71,12 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
   const take = async (products: readonly FoundProduct[]) => {
     if (!products.length) return;
     coming ??= readers.follow({ ...deps, changed, compared, repictured });
-    follower = await coming;
+    try {
+      follower = await coming;
+    } catch (error) {
+      coming = null;
+      throw error;
+    }
     signal.throwIfAborted();
     follower.take(products);
     for (const { root } of products) watchAround(root);
@@ -89,6 +94,7 @@ export async function visit(deps: VisitDeps, readers: VisitReaders): Promise<voi
   /** The visit may end in the middle of a search; that is no failure. */
   const quietly = (search: Promise<void>) =>
     search.catch((error) => {
+      missed = true;
       if (!signal.aborted) throw error;
     });
 

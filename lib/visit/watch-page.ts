@@ -13,7 +13,7 @@ export interface PageChanges {
   readonly taken: () => boolean;
   /** Elements that were added and are still there, none inside another; none where something was only taken away. */
   readonly added: (elements: readonly Element[]) => void;
-  /** The address changed without a new document. */
+  /** The address changed without a new document, or nobody knows what else did. */
   readonly moved: () => void;
 }
 
@@ -22,7 +22,7 @@ export type WatchAround = (element: Element) => void;
 
 /**
  * Tells what a page changes, bursts together, until `signal` aborts. Looks at added nodes only, never at the whole
- * document, and not at our own elements.
+ * document, and not at our own elements; not at all while the page is hidden.
  */
 export function watchPage(document: Document, changes: PageChanges, signal: AbortSignal): WatchAround {
   const added = new Set<Element>();
@@ -31,12 +31,22 @@ export function watchPage(document: Document, changes: PageChanges, signal: Abor
   let address = document.URL;
   let told = -SETTLE;
 
+  /** Something changed while nobody saw the page; what it was is found out when somebody does. */
+  let late = false;
+
   const tell = () => {
     timer = undefined;
+    if (document.hidden) {
+      late = true;
+      added.clear();
+      document.addEventListener("visibilitychange", tell, { once: true, signal });
+      return;
+    }
     told = performance.now();
     const elements = outermost(added);
     added.clear();
-    const moved = document.URL !== address;
+    const moved = late || document.URL !== address;
+    late = false;
     address = document.URL;
     changes.added(elements);
     if (moved) changes.moved();

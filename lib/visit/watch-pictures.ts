@@ -24,6 +24,7 @@ export function watchPictures(changes: PictureChanges, signal: AbortSignal): (pi
 
   const tell = () => {
     timer = undefined;
+    if (document.hidden) return document.addEventListener("visibilitychange", soon, { once: true, signal });
     const [changed = [], come = []] = [repictured, loaded].map((some) =>
       [...some].filter((picture) => picture.isConnected),
     );

@@ -72,7 +72,47 @@ describe("the card", () => {
     await page.close();
   });
 
-  it("stays where it is while its badge is hidden with its tile", async () => {
+  /** How a page sends the tile along by itself. */
+  const SENT = {
+    "a carousel that never rests": `const step = () => { list.scrollLeft = (list.scrollLeft + 1) % 300; requestAnimationFrame(step); }; step()`,
+    "a smooth scroll": `const send = () => list.scrollTo({ left: list.scrollLeft > 200 ? 0 : 400, behavior: "smooth" }); send(); setInterval(send, 900)`,
+    "a carousel that slides its list": `const step = () => { row.style.translate = -(performance.now() / 10 % 300) + "px"; dispatchEvent(new Event("scroll")); dispatchEvent(new Event("resize")); requestAnimationFrame(step); }; step()`,
+  };
+  for (const [name, script] of Object.entries(SENT)) {
+    it(`stays where it opened and takes a press while its badge goes along with ${name}`, async () => {
+      const page = await storePage(
+        `<div id="list" style="position:absolute;left:0;top:0;width:300px;height:300px;overflow:auto"><div id="row" style="width:900px;padding-left:80px"><div class="tile" style="position:relative">${picture()}</div></div></div>`,
+      );
+      await page.evaluate(() => {
+        Room.badgeAll();
+      });
+      await drawn(page);
+      await chip(page).click();
+      await drawn(page);
+      const before = await card(page).boundingBox();
+      const badge = await chip(page).boundingBox();
+      await page.evaluate(`${script};0`);
+      await page.waitForFunction(
+        ([selector, x]) => {
+          const hosts = [...document.querySelectorAll("span[hidden]")].flatMap(
+            (host) => host.shadowRoot ?? [],
+          );
+          const chips = hosts.flatMap((root) => [...root.querySelectorAll(selector)]);
+          return chips.some((one) => Math.abs(one.getBoundingClientRect().x - x) > 20);
+        },
+        [".chip", badge?.x ?? 0] as const,
+      );
+      expect(await card(page).boundingBox()).toEqual(before);
+      const save = await button(page, "Save to wishlist").boundingBox();
+      if (!save) throw new Error("no button");
+      await page.mouse.click(save.x + save.width / 2, save.y + save.height / 2);
+      await button(page, "Take off wishlist").waitFor();
+      expect(await pressed(page)).toEqual([["toggleWish"]]);
+      await page.close();
+    });
+  }
+
+  it("stays where it is while its badge is hidden with its tile, whatever becomes of its own size", async () => {
     const page = await storePage(
       `<div id="list" style="height:300px;width:300px;overflow:auto"><div class="tile">${picture()}</div><div style="height:900px"></div></div>`,
     );
@@ -89,6 +129,21 @@ describe("the card", () => {
     await page.evaluate(() => document.querySelector("#list")?.scrollTo(0, 850));
     await drawn(page);
     expect(await card(page).boundingBox()).toEqual(before);
+    await button(page, "Not this colour").click();
+    await drawn(page);
+    const other = await card(page).boundingBox();
+    expect(other?.height).not.toBe(before?.height);
+    expect([other?.x, other?.y]).toEqual([before?.x, before?.y]);
+    await page.close();
+  });
+
+  it("is put beside its badge anew when the window changes", async () => {
+    const page = await openCard("right:20px;top:20px");
+    await page.setViewportSize({ width: 600, height: 500 });
+    await drawn(page);
+    const box = await card(page).boundingBox();
+    const badge = await chip(page).boundingBox();
+    expect((box?.x ?? 0) + (box?.width ?? 0)).toBe((badge?.x ?? 0) - 8);
     await page.close();
   });
 
@@ -123,7 +178,7 @@ describe("the card", () => {
         const shown = (panel.getRootNode() as ShadowRoot).activeElement;
         const edgeOf = (element: Element | null | undefined) => element?.getBoundingClientRect();
         return [
-          shown?.ariaLabel ?? null,
+          shown?.querySelector("span")?.shadowRoot?.querySelector("[role=img]")?.ariaLabel ?? null,
           edgeOf(shown)?.bottom ?? Number.NaN,
           edgeOf(panel.querySelector(".foot"))?.top ?? Number.NaN,
         ] as const;
@@ -206,7 +261,7 @@ describe("what a person does on the card", () => {
     await button(page, "Take off wishlist").click();
     await button(page, "Save to wishlist").waitFor();
     expect(await pressed(page)).toEqual([["toggleWish"], ["toggleWish"]]);
-    expect(await card(page).getByRole("status").textContent()).toBe("Taken off your wishlist.");
+    await card(page).getByRole("status").getByText("Taken off your wishlist.").waitFor();
     await page.close();
   });
 

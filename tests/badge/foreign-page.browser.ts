@@ -73,9 +73,13 @@ describe("what a page can do to a badge", () => {
     await drawn(page);
     const colors = await page.evaluate(() =>
       [...document.querySelectorAll("span[hidden]")].map((host) => {
-        const inner = host.shadowRoot?.querySelector(".chip,.card");
-        const part = host.shadowRoot?.querySelector(".part");
-        return [inner, part].map((element) => element && getComputedStyle(element).backgroundColor);
+        const root = host.shadowRoot;
+        const sealed = [...(root?.querySelectorAll("span") ?? [])].flatMap((one) => one.shadowRoot ?? []);
+        const find = (selector: string) =>
+          [root, ...sealed].map((tree) => tree?.querySelector(selector)).find((found) => found);
+        return [find(".chip,.card"), find(".part")].map(
+          (element) => element && getComputedStyle(element).backgroundColor,
+        );
       }),
     );
     expect(colors).toEqual(Array(2).fill(["rgb(250, 250, 248)", "oklab(0.5 0.17 0.08)"]));

@@ -9,6 +9,7 @@ describe("inTurns", () => {
   });
   afterEach(() => {
     vi.restoreAllMocks();
+    vi.unstubAllGlobals();
   });
 
   /** Which things were changed together, where measuring one takes so many milliseconds. */
@@ -34,6 +35,23 @@ describe("inTurns", () => {
 
   it("takes one at a time however long that is", async () => {
     expect(await turnsOf(3, 50)).toEqual({ turns: [[0], [1], [2]], atOnce: 1 });
+  });
+
+  it("tells of what breaks and goes on with the others", async () => {
+    const told: unknown[] = [];
+    vi.stubGlobal("reportError", (error: unknown) => told.push(error));
+    const changed: number[] = [];
+    const measure = (thing: number) => {
+      now += 1;
+      if (thing === 1) throw "measure";
+      return thing;
+    };
+    await inTurns([0, 1, 2, 3, 4, 5], measure, (some) => {
+      if (some.includes(2)) throw "change";
+      changed.push(...some);
+    });
+    expect(changed).toEqual([0, 4, 5]);
+    expect(told).toEqual(["measure", "change"]);
   });
 
   it("has nothing to do where there is nothing", async () => {

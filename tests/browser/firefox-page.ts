@@ -56,15 +56,35 @@ const SANDBOX = "test-driver";
 /** Keys by the names that WebDriver gives them (W3C WebDriver, table of normalised key values). */
 const KEYS: Readonly<Record<string, string>> = { Escape: "\uE00C", Enter: "\uE007", Tab: "\uE004" };
 
-function textOf({ value }: RemoteNode): string {
+const insideOf = ({ value }: RemoteNode): readonly RemoteNode[] => [
+  ...(value?.children ?? []),
+  ...(value?.shadowRoot ? [value.shadowRoot] : []),
+];
+
+/** The label of a button that says it deeper inside. */
+function labelIn(node: RemoteNode): Record<string, string> {
+  const [label] = insideOf(node).flatMap(
+    (inner) => inner.value?.attributes?.["aria-label"] ?? labelIn(inner)["aria-label"] ?? [],
+  );
+  return label === undefined ? {} : { "aria-label": label };
+}
+
+function textOf(node: RemoteNode): string {
+  const { value } = node;
   const own = value?.nodeType === 3 ? (value.nodeValue ?? "") : "";
-  return [own, ...(value?.children ?? []).map(textOf)].join(" ").replace(/\s+/g, " ").trim();
+  return [own, ...insideOf(node).map(textOf)].join(" ").replace(/\s+/g, " ").trim();
 }
 
 function collect(node: RemoteNode, hidden: boolean, found: FirefoxNode[]): void {
   const { sharedId, value } = node;
   if (hidden && sharedId && value?.localName) {
-    found.push({ sharedId, tag: value.localName, attributes: value.attributes ?? {}, text: textOf(node) });
+    const label = value.localName === "button" ? labelIn(node) : {};
+    found.push({
+      sharedId,
+      tag: value.localName,
+      attributes: { ...label, ...value.attributes },
+      text: textOf(node),
+    });
   }
   for (const child of value?.children ?? []) collect(child, hidden, found);
   if (value?.shadowRoot) collect(value.shadowRoot, value.shadowRoot.value?.mode === "closed", found);

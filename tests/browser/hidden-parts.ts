@@ -1,4 +1,12 @@
 import type { CDPSession, Page } from "playwright-core";
+import { evaluateApart } from "./evaluate-apart.ts";
+
+/** Longest wait for something to come to rest, in frames of the page; what never does is pressed where it is. */
+const FRAMES_TO_REST = 120;
+
+/** Resolves once the page has drawn, whatever it has made of its own clock. */
+const NEXT_FRAME =
+  "new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn(true))))";
 
 /** A part of the page inside a closed shadow root: only the browser's own protocol sees it, no page does. */
 export interface HiddenNode {
@@ -21,7 +29,10 @@ interface ProtocolNode {
 
 function textOf(node: ProtocolNode): string {
   const own = node.nodeName === "#text" ? node.nodeValue : "";
-  return [own, ...(node.children ?? []).map(textOf)].join(" ").replace(/\s+/g, " ").trim();
+  return [own, ...[...(node.children ?? []), ...(node.shadowRoots ?? [])].map(textOf)]
+    .join(" ")
+    .replace(/\s+/g, " ")
+    .trim();
 }
 
 function attributesOf({ attributes = [] }: ProtocolNode): Record<string, string> {
@@ -31,13 +42,22 @@ function attributesOf({ attributes = [] }: ProtocolNode): Record<string, string>
   return pairs;
 }
 
+/** The label of a button that says it deeper inside. */
+function labelIn({ children = [], shadowRoots = [] }: ProtocolNode): Record<string, string> {
+  const inside = [...children, ...shadowRoots];
+  const [label] = inside.flatMap(
+    (inner) => attributesOf(inner)["aria-label"] ?? labelIn(inner)["aria-label"] ?? [],
+  );
+  return label === undefined ? {} : { "aria-label": label };
+}
+
 function collect(node: ProtocolNode, hidden: boolean, found: HiddenNode[]): void {
   if (hidden && !node.nodeName.startsWith("#")) {
     const { backendNodeId, nodeName } = node;
     found.push({
       backendNodeId,
       tag: nodeName.toLowerCase(),
-      attributes: attributesOf(node),
+      attributes: { ...(nodeName === "BUTTON" && labelIn(node)), ...attributesOf(node) },
       text: textOf(node),
     });
   }
@@ -55,7 +75,7 @@ export interface HiddenParts {
   box(node: HiddenNode): Promise<{ x: number; y: number; width: number; height: number } | null>;
   /** What its computed style says of a property. */
   style(node: HiddenNode, property: string): Promise<string>;
-  /** Scrolls there and clicks its middle with a real mouse. */
+  /** Scrolls there, waits until it rests and clicks its middle with a real mouse. */
   click(node: HiddenNode): Promise<void>;
 }
 
@@ -79,6 +99,16 @@ export async function hiddenParts(page: Page): Promise<HiddenParts> {
       return null;
     }
   };
+  const boxAtRest = async (node: HiddenNode) => {
+    let place = await box(node);
+    for (let frame = 0; frame < FRAMES_TO_REST; frame++) {
+      await evaluateApart(page, NEXT_FRAME);
+      const before = JSON.stringify(place);
+      place = await box(node);
+      if (JSON.stringify(place) === before) break;
+    }
+    return place;
+  };
   return {
     all,
     buttons: async () => (await all()).filter(({ tag }) => tag === "button"),
@@ -93,7 +123,7 @@ export async function hiddenParts(page: Page): Promise<HiddenParts> {
     },
     click: async (node) => {
       await session.send("DOM.scrollIntoViewIfNeeded", { backendNodeId: node.backendNodeId });
-      const place = await box(node);
+      const place = await boxAtRest(node);
       if (!place) throw new Error(`"${node.text}" is not drawn.`);
       await page.mouse.click(place.x + place.width / 2, place.y + place.height / 2);
     },

@@ -180,6 +180,36 @@ describe("shopping with Firefox", () => {
     expect(seen).toMatchObject({ open: 0, named: [] });
   });
 
+  it("gives the page no way in by what it hears of a pointer or a focus", async () => {
+    await page.evaluate(`(() => {
+      globalThis.overheard = new Set();
+      const read = (tree) => tree.innerHTML + tree.textContent;
+      const hear = (event) => {
+        for (const from of [event.originalTarget, event.explicitOriginalTarget]) {
+          const tree = from?.getRootNode?.();
+          if (tree && tree !== document) overheard.add(read(tree));
+        }
+      };
+      for (const type of ["pointermove", "pointerover", "mousemove", "mouseover", "focusin", "keydown", "click"])
+        addEventListener(type, hear, true);
+    })()`);
+    await openCardOf(productAt(0).title);
+    const names = await until("owned pieces on the card", async () => {
+      const texts = (await page.all()).map((node) => node.text);
+      const shown = owned.map(({ name }) => name).filter((name) => texts.includes(name));
+      return shown.length > 0 && shown;
+    });
+    await page.click(await buttonNamed("Not this colour"));
+    await page.click(await buttonNamed("Back"));
+    await closeCard();
+    const overheard = await page.evaluate<string[]>("[...overheard]");
+    // The trees are found, so that what is missing is missing in them.
+    expect(overheard.join()).toContain("Not this colour");
+    const headline = verdicts[0]?.verdict.headline ?? "";
+    for (const words of [...names, headline, "Save to wishlist"])
+      expect(overheard.join()).not.toContain(words);
+  });
+
   it("opens a card that names an owned piece, and closes it with Escape", async () => {
     await openCardOf(productAt(0).title);
     const [first] = verdicts[0]?.verdict.pieces ?? [];

@@ -185,7 +185,7 @@ describe("a hostile store", () => {
     expect(secrets.length).toBeGreaterThan(1);
     // A word of the page's own shows that searching works.
     const own = TITLES.good[1];
-    const words = [own, ...secrets, "set with", "you own", "Goes with", "Take off wishlist"];
+    const words = [own, ...secrets, "set with", "you own", "Goes with", "Take off wishlist", "Saved to"];
     expect(await raw.evaluate(HOSTILE_SEARCH(words))).toEqual([own]);
   });
 

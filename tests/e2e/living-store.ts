@@ -1,13 +1,12 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type BrowserContext, chromium, type Page } from "playwright-core";
+import type { BrowserContext, Page } from "playwright-core";
 import type { PageSummary } from "../../lib/link/messages.ts";
-import { findChromium } from "../browser/find-chromium.ts";
 import { type HiddenNode, type HiddenParts, hiddenParts } from "../browser/hidden-parts.ts";
 import { importCloset } from "../browser/import-closet.ts";
-import { QUIET_FLAGS } from "../browser/open-browser.ts";
-import { BUILT_EXTENSION, openExtension, type Popup } from "../browser/open-extension.ts";
+import { openExtension, type Popup } from "../browser/open-extension.ts";
+import { startChromium } from "../browser/start-chromium.ts";
 import { openServer, type PictureServer } from "../pixels/picture-server.ts";
 import { pngOf } from "../pixels/png-of.ts";
 import { badgesOf, DEMO_CLOSET, summaryOf, until } from "./store-visit.ts";
@@ -56,8 +55,8 @@ export interface LivingStore {
   summary(page: Page): Promise<PageSummary>;
   /** Enlarges a page as the browser's own menu does. */
   zoom(page: Page, factor: number): Promise<void>;
-  /** Closes the browser and starts it once more, now with its memory of pages gone by, which drivers switch off. */
-  restart(): Promise<BrowserContext>;
+  /** Closes the browser and starts it once more as a person does; and a page of the extension in it. */
+  restart(): Promise<{ context: BrowserContext; closetPage: Page }>;
   /** Serves a page under `path` from then on. */
   serve(path: string, page: StorePage): void;
   close(): Promise<void>;
@@ -94,7 +93,7 @@ export async function openLivingStore(): Promise<LivingStore> {
   const shopUrl = `http://shop.localhost:${shop.port}`;
   const profile = mkdtempSync(join(tmpdir(), "hueward-living-"));
   const extension = await openExtension({ profile });
-  let context = extension.context;
+  let browser: { close(): Promise<void> } = extension;
   const closetPage = await extension.openPage("closet.html");
   await importCloset(closetPage, DEMO_CLOSET);
   const imageOrigins = ["http://shop.localhost", "http://cdn.localhost"];
@@ -142,18 +141,15 @@ export async function openLivingStore(): Promise<LivingStore> {
       })()`),
     serve: (path, content) => pages.set(path, content),
     restart: async () => {
-      await context.close();
-      const built = join(process.cwd(), BUILT_EXTENSION);
-      context = await chromium.launchPersistentContext(profile, {
-        executablePath: findChromium() ?? "",
-        chromiumSandbox: false,
-        args: [...QUIET_FLAGS, `--disable-extensions-except=${built}`, `--load-extension=${built}`],
-        ignoreDefaultArgs: ["--disable-extensions", "--disable-back-forward-cache"],
-      });
-      return context;
+      await browser.close();
+      const plain = await startChromium(profile);
+      browser = plain;
+      const closetPage = await plain.context.newPage();
+      await closetPage.goto(`chrome-extension://${extension.id}/closet.html`);
+      return { context: plain.context, closetPage };
     },
     close: async () => {
-      await context.close();
+      await browser.close();
       await shop.close();
       await cdn.close();
       rmSync(profile, { recursive: true, force: true });

@@ -1,3 +1,4 @@
+import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hiddenParts } from "../browser/hidden-parts.ts";
 import {
@@ -9,7 +10,7 @@ import {
   tiles,
   titlesOf,
 } from "./living-store.ts";
-import { badgesOf, until } from "./store-visit.ts";
+import { badgesOf, summaryOf, until } from "./store-visit.ts";
 
 let store: LivingStore;
 
@@ -107,6 +108,87 @@ describe("a page that changes under its badges", () => {
   });
 });
 
+describe("a page whose own names stand in for what a document or a form says", () => {
+  it("is read and worn by like any other, whatever names its images and fields bear", async () => {
+    const wrapped = [0, 1, 2, 3]
+      .map((n) =>
+        tile(String(n))
+          .replace(/<li[^>]*>/, "$&<form>")
+          .replace("</li>", "</form></li>"),
+      )
+      .join("");
+    const names = `<style>form{position:relative}.media{position:static}</style><script>
+      const named = (owner, tag) => {
+        const names = [];
+        for (const name in owner) names.push(name);
+        return names.map((name) => {
+          const one = document.createElement(tag);
+          one.setAttribute("name", name);
+          one.hidden = true;
+          return one;
+        });
+      };
+      for (const form of [...document.forms]) form.lastElementChild.append(...named(form, "input"));
+      document.querySelector("#list").append(...named(document, "img"));
+    </script>`;
+    const { page, hidden, badges } = await store.show("/named", listing(wrapped, names), 4);
+    expect(titlesOf(badges)).toEqual([0, 1, 2, 3].map((n) => `Shirt ${n}`));
+    if (badges[0]) await hidden.click(badges[0]);
+    await until("the card", async () => (await hidden.buttons()).some(({ text }) => text === "Close"));
+    await page.close();
+  });
+});
+
+describe("markup that meets its code only when a person comes to it", () => {
+  it("finds itself as it was sent though it bore badges by then, and bears them itself from then on", async () => {
+    const script = `<script>
+      globalThis.foreign = [];
+      globalThis.met = 0;
+      const sent = new Map([...document.querySelectorAll("shop-island")].map((island) => [island, island.innerHTML]));
+      const seen = new IntersectionObserver((entries) => {
+        for (const { target, isIntersecting } of entries) {
+          if (!isIntersecting || !target.hasAttribute("ssr")) continue;
+          // What does not match is thrown away, as frameworks do.
+          if (target.innerHTML !== sent.get(target)) {
+            foreign.push(target.innerHTML.length - sent.get(target).length);
+            target.innerHTML = sent.get(target);
+          }
+          target.removeAttribute("ssr");
+          met += 1;
+        }
+      });
+      sent.forEach((_, island) => seen.observe(island));
+    </script>`;
+    const islands = [0, 4].map(
+      (from) => `<shop-island ssr client="visible"><ul>${tiles(4, from)}</ul></shop-island>`,
+    );
+    const html = listing(
+      "",
+      `<style>shop-island{display:block;margin-top:950px}</style>${islands.join("")}${script}`,
+    );
+    const { page, hidden } = await store.open("/islands", { html });
+    const inside = () =>
+      page.evaluate<number>("document.querySelectorAll('shop-island:not([ssr]) li span[hidden]').length");
+    for (const [at, count] of [4, 8].entries()) {
+      // Near the screen badges hang already; only a step further is it seen.
+      await page.evaluate(
+        `scrollTo(0, document.querySelectorAll("shop-island")[${at}].offsetTop - innerHeight - 100)`,
+      );
+      await badgesCome(hidden, count);
+      expect(await page.evaluate("met")).toBe(at);
+      await page.evaluate("scrollBy(0, 400)");
+      await until("the code to come", async () => (await page.evaluate("met")) === at + 1);
+      await until("badges on it", async () => {
+        await page.evaluate("scrollBy(0, 1)");
+        return (await inside()) === count;
+      });
+    }
+    expect(await page.evaluate("foreign")).toEqual([]);
+    expect(titlesOf(await badgesCome(hidden, 8))).toContain("Shirt 7");
+    await page.close();
+  });
+});
+
 describe("the ways a page is shown", () => {
   it("has badges in quirks mode and not on paper", async () => {
     const { page, hidden } = await store.show("/quirks", listing(tiles(8), "", ""), 8);
@@ -200,11 +282,21 @@ describe("a long visit", () => {
   });
 });
 
-describe("a page gone by", () => {
+describe("a page in a browser that no driver keeps awake", () => {
+  let context: BrowserContext;
+  let closetPage: Page;
+
+  beforeAll(async () => {
+    ({ context, closetPage } = await store.restart());
+  });
+
+  const add = (page: Page, html: string) =>
+    page.evaluate((more) => document.querySelector("#list")?.insertAdjacentHTML("beforeend", more), html);
+
   it("has one badge a product when the person comes back to it, and goes on from there", async () => {
     store.serve("/gone-by", { html: listing(tiles(4)) });
     store.serve("/elsewhere", { html: listing("") });
-    const page = await (await store.restart()).newPage();
+    const page = await context.newPage();
     await page.goto(`${store.shopUrl}/gone-by`);
     const hidden = await hiddenParts(page);
     await badgesCome(hidden, 4);
@@ -213,10 +305,30 @@ describe("a page gone by", () => {
     await page.goBack({ waitUntil: "commit" });
     expect(await page.evaluate("globalThis.same")).toBe(true);
     expect(titlesOf(await badgesCome(hidden, 4))).toEqual([0, 1, 2, 3].map((n) => `Shirt ${n}`));
-    await page.evaluate(
-      (html) => document.querySelector("#list")?.insertAdjacentHTML("beforeend", html),
-      tiles(2, 4),
-    );
+    await add(page, tiles(2, 4));
     await badgesCome(hidden, 6);
+    await page.close();
+  });
+
+  it("is left alone while another tab hides it, and is brought up to date when it is shown", async () => {
+    store.serve("/behind", { html: listing(tiles(4)) });
+    const page = await context.newPage();
+    await page.goto(`${store.shopUrl}/behind`);
+    const hidden = await hiddenParts(page);
+    await badgesCome(hidden, 4);
+    await closetPage.bringToFront();
+    await until("the tab to be hidden", () => page.evaluate("document.hidden"));
+    const before = await summaryOf({ closetPage }, page);
+    expect(before.products).toHaveLength(4);
+    await page.evaluate(() => document.querySelector("li")?.remove());
+    await add(page, tiles(2, 4));
+    // Much longer than changes are gathered, also where the browser slows a hidden tab's clock down to a tick a second.
+    await page.evaluate(
+      "new Promise((done) => setTimeout(() => setTimeout(() => setTimeout(done, 1000), 1000), 1000))",
+    );
+    expect(await summaryOf({ closetPage }, page)).toEqual(before);
+    await page.bringToFront();
+    expect(titlesOf(await badgesCome(hidden, 5))).toEqual([1, 2, 3, 4, 5].map((n) => `Shirt ${n}`));
+    await page.close();
   });
 });

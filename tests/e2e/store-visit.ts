@@ -90,10 +90,17 @@ export async function summaryOf(
   await closetPage.evaluate(`(async () => {
     const tab = (await chrome.tabs.query({})).find((tab) => tab.url === ${url});
     globalThis.told = null;
-    chrome.tabs.connect(tab.id, { name: "page-summary" }).onMessage.addListener((s) => { globalThis.told = s; });
+    globalThis.listen = () => {
+      const port = chrome.tabs.connect(tab.id, { name: "page-summary" });
+      port.onMessage.addListener((summary) => { globalThis.told = summary; });
+      port.onDisconnect.addListener(() => { globalThis.lost = true; });
+      globalThis.lost = false;
+    };
+    listen();
   })()`);
   return until("a summary of the page", async () => {
-    const told = await closetPage.evaluate<PageSummary | null>("globalThis.told");
+    // The page script may not have come yet, and where nobody listens the line is cut.
+    const told = await closetPage.evaluate<PageSummary | null>("(lost && listen(), told)");
     return told?.state === "done" && told;
   });
 }

@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { afterEach, describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { makeBadge } from "../../lib/badge/badge.ts";
 import { fillCard } from "../../lib/badge/fill-card.ts";
 import { judge, prepareCloset } from "../../lib/fit/judge.ts";
@@ -39,6 +39,7 @@ const names = namedSwatches(palette.swatches);
 const close: (() => void)[] = [];
 afterEach(() => {
   for (const end of close.splice(0)) end();
+  vi.restoreAllMocks();
 });
 
 describe("every colour goes by its name and never by a bare number", () => {
@@ -80,6 +81,10 @@ describe("every colour goes by its name and never by a bare number", () => {
   });
 
   it("on the badge and the card", async () => {
+    // What is sealed off is to be read here.
+    vi.spyOn(Element.prototype, "attachShadow").mockImplementation(function (this: Element) {
+      return this as unknown as ShadowRoot;
+    });
     const verdict = judge(candidate, prepareCloset(pieces));
     const byId = new Map(pieces.map((piece) => [piece.id, piece]));
     const found = explained(candidate, verdict, byId, false);
@@ -114,7 +119,7 @@ describe("every colour goes by its name and never by a bare number", () => {
       [],
     );
     for (const cloth of card.querySelectorAll(".piece .cloth"))
-      expect(cloth.nextElementSibling?.querySelector(".soft")?.textContent).toMatch(/[a-z]{3}/);
+      expect(cloth.closest(".piece")?.querySelector(".soft")?.textContent).toMatch(/[a-z]{3}/);
     expect(card.querySelectorAll(".piece .cloth").length).toBeGreaterThan(3);
     expect([...bareOf(root), ...bareOf(card)]).toEqual([]);
   });

@@ -6,7 +6,7 @@ import { fakeStore, tile } from "./fake-store.ts";
 
 let store: ReturnType<typeof fakeStore>;
 
-const words = () => store.buttons().map((button) => button.querySelector(".words")?.textContent);
+const words = () => store.faces().map((face) => face.querySelector(".words")?.textContent);
 const settled = (texts: readonly string[]) => vi.waitFor(() => expect(words()).toEqual(texts));
 
 afterEach(() => {
@@ -141,6 +141,48 @@ describe("a page whose reader did not come", () => {
     expect(store.buttons()).toEqual([]);
     document.body.append(document.createElement("p"));
     await settled(["Verdict on a"]);
+  });
+});
+
+describe("a page whose follower did not come", () => {
+  it("asks for it again when it changes next, and has lost nothing", async () => {
+    store = fakeStore([]);
+    await visit(store.deps, store.readers);
+    const { follow } = store.readers;
+    let attempts = 0;
+    store.readers.follow = async (deps) => {
+      attempts += 1;
+      if (attempts === 1) throw new Error("No answer came.");
+      return follow(deps);
+    };
+    const lost: unknown[] = [];
+    const note = (reason: unknown) => lost.push(reason);
+    process.on("unhandledRejection", note);
+    document.body.append(tile("a"));
+    await vi.waitFor(() => expect(lost).toEqual([new Error("No answer came.")]));
+    process.off("unhandledRejection", note);
+    expect(store.buttons()).toEqual([]);
+    document.body.append(tile("b"));
+    await settled(["Verdict on a", "Verdict on b"]);
+    expect(attempts).toBe(2);
+  });
+});
+
+describe("a product that breaks what follows it", () => {
+  it("is told of, and the others have their badges", async () => {
+    const told = vi.fn();
+    vi.stubGlobal("reportError", told);
+    const broken = tile("b");
+    const failure = new Error("broken");
+    Object.defineProperty(broken.querySelector("img"), "currentSrc", {
+      get() {
+        throw failure;
+      },
+    });
+    store = fakeStore([tile("a"), broken, tile("c")]);
+    await visit(store.deps, store.readers);
+    await settled(["Verdict on a", "Verdict on c"]);
+    expect(told.mock.calls).toEqual([[failure]]);
   });
 });
 

@@ -179,7 +179,13 @@ export function fakeStore(tiles: readonly HTMLElement[], answers: Requests = {})
         .map(({ request }) => request as WorkerRequests[N]["request"]),
     asked,
     /** Hosts of ours that hang in the page now. */
-    hosts: () => shadows.map(({ host }) => host).filter(({ isConnected }) => isConnected),
+    hosts: () =>
+      shadows.map(({ host }) => host).filter((host) => host.isConnected && host.getRootNode() === document),
+    /** What the badges in the page now show, sealed off inside their buttons. */
+    faces: () =>
+      shadows
+        .filter(({ host }) => host.isConnected)
+        .flatMap((shadow) => [...shadow.querySelectorAll<HTMLElement>(".shown")]),
     /** The buttons of the badges in the page now. */
     buttons: () =>
       shadows

@@ -78,6 +78,12 @@ beforeEach(async () => {
 });
 
 const badge = (words: string) => page.locator(".words").filter({ hasText: words });
+/** Presses the button around words that no pointer reaches. */
+const press = (words: string) =>
+  page
+    .locator(".chip")
+    .filter({ has: badge(words) })
+    .click();
 const requests = (name: string) =>
   page.evaluate(
     (wanted) => Visit.asked.filter((call) => call.name === wanted).map(({ request }) => request),
@@ -180,7 +186,7 @@ describe("a visit of a real page", () => {
   });
 
   it("lets a person point at the right colour, and goes by it from then on", async () => {
-    await badge("Shirt own: pixels").click();
+    await press("Shirt own: pixels");
     const card = page.locator(".card");
     await card.getByRole("button", { name: "Not this colour" }).click();
     // A corner of the picture: white.
@@ -193,7 +199,7 @@ describe("a visit of a real page", () => {
   });
 
   it("keeps nothing from a card whose tile shows another product by now", async () => {
-    await badge("Shirt own: pixels").click();
+    await press("Shirt own: pixels");
     await page.locator(".card").getByRole("button", { name: "Save to wishlist" }).waitFor();
     await page.evaluate((address) => {
       const [link, name, image] = ["a", "h3", "img"].map((tag) => document.querySelector(`li ${tag}`));
@@ -209,7 +215,7 @@ describe("a visit of a real page", () => {
   });
 
   it("keeps a product with a small picture of its own", async () => {
-    await badge("Shirt own: pixels").click();
+    await press("Shirt own: pixels");
     const card = page.locator(".card");
     await card.getByRole("button", { name: "Save to wishlist" }).click();
     await card.getByRole("button", { name: "Take off wishlist" }).waitFor();
@@ -229,7 +235,8 @@ describe("a visit of a real page", () => {
           const [chip] = hosts.flatMap((root) => [
             ...root.querySelectorAll<HTMLElement>(".chip:not([hidden])"),
           ]);
-          const words = chip?.querySelector(".words")?.textContent?.split(":")[0];
+          const [sealed] = [...(chip?.querySelectorAll("span") ?? [])].flatMap((one) => one.shadowRoot ?? []);
+          const words = sealed?.querySelector(".words")?.textContent?.split(":")[0];
           const title = item.querySelector("h3")?.textContent;
           if (hosts.length > 1) seen.add("two badges");
           if (chip?.dataset.state === "reading") seen.add(`reading ${title}`);
@@ -261,6 +268,27 @@ describe("a visit of a real page", () => {
     })`);
     await badge("Shirt new0: pixels").waitFor();
     expect((await seen()).filter((what) => !what.startsWith("reading Shirt new"))).toEqual([]);
+  });
+
+  it("goes on with the other products where one breaks what reads it", async () => {
+    await badge("Shirt own: pixels").waitFor();
+    const told = new Promise<Error>((done) => page.once("pageerror", done));
+    await page.evaluate(
+      (html) => {
+        const holder = document.createElement("template");
+        holder.innerHTML = html;
+        Object.defineProperty(holder.content.querySelector("img"), "currentSrc", {
+          get() {
+            throw new Error("broken");
+          },
+        });
+        document.querySelector("ul")?.replaceChildren(holder.content);
+      },
+      ["one", "two", "three"].map((name) => tile(name, here("red"))).join(""),
+    );
+    for (const name of ["two", "three"]) await badge(`Shirt ${name}: pixels`).waitFor();
+    expect((await told).message).toBe("broken");
+    expect(await page.locator(".chip").count()).toBe(2);
   });
 
   it("leaves the page as it was when it ends", async () => {

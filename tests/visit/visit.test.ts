@@ -5,7 +5,7 @@ import { fakeStore, RED, tile } from "./fake-store.ts";
 
 let store: ReturnType<typeof fakeStore>;
 
-const words = () => store.buttons().map((button) => button.querySelector(".words")?.textContent);
+const words = () => store.faces().map((face) => face.querySelector(".words")?.textContent);
 const settled = (texts: readonly string[]) => vi.waitFor(() => expect(words()).toEqual(texts));
 /** Another store instead of the usual one. */
 const replaceStore = (...args: Parameters<typeof fakeStore>) => {
@@ -85,7 +85,7 @@ describe("a visit", () => {
     await start();
     await settled(["Verdict on a", "Can't read this picture", "Verdict on c"]);
     const unreadable = store.buttons()[1];
-    expect(unreadable?.ariaLabel).toContain(reason);
+    expect(store.faces()[1]?.ariaLabel).toContain(reason);
     expect(unreadable?.dataset.state).toBe("unreadable");
   });
 
@@ -106,8 +106,9 @@ describe("a visit", () => {
     button?.dispatchEvent(Object.assign(new MouseEvent("click"), { isTrusted: true }));
     store.subjects[0]?.fail("No answer came.");
     expect(button?.title).toBe("No answer came.");
-    expect(button?.ariaLabel).toBe("Can't open now. No answer came.. crimson. a");
-    expect([...(button?.childNodes ?? [])].map((part) => (part as HTMLElement).inert)).toEqual([true, true]);
+    const [face] = store.faces();
+    expect(face?.ariaLabel).toBe("Can't open now. No answer came.. crimson. a");
+    expect([...(face?.childNodes ?? [])].map((part) => (part as HTMLElement).inert)).toEqual([true, true]);
   });
 
   it("compares again when the closet changes, without reading again", async () => {
