@@ -1,4 +1,4 @@
-import { allIn, parentOf } from "./ancestors.ts";
+import { allIn, nameOf, parentOf } from "./ancestors.ts";
 import { BASKET_NAMES } from "./basket-names.ts";
 import type { Context } from "./context.ts";
 import { pageHeading, pathOf } from "./page-heading.ts";
@@ -18,11 +18,13 @@ const SETTLED_HEADING =
 
 /** Headings of baskets. */
 const BASKET_HEADING =
-  /^((your|my|shopping|ihr|dein|mein|votre|mon|tu|mi|il tuo|o seu|meu|jouw|mijn|din|min|twój|mój) )*((shopping )?(cart|bag|basket|trolley)|(einkaufs)?wagen|warenkorb|panier( d.achat)?|carrito( de (la )?compras?)?|cesta( de (la )?compra)?|carrello|carrinho( de compras)?|sacola|winkel(wagen|mand)(je)?|varukorg|kundvagn|koszyk|カート|買い物かご|장바구니|购物车|購物車|корзина|кошик|košík|kosár|καλάθι( αγορών)?|sepetim|(alışveriş )?sepeti?|indkøbskurv|kurv|handlekurv|ostoskori|coș(ul)?( de cumpărături)?|עגלת קניות|סל( ה)?קניות|سلة (التسوق|المشتريات)|عربة التسوق)[^a-zà-ž]*$/;
+  /^((your|my|shopping|ihr|dein|mein|votre|mon|tu|mi|il tuo|o seu|meu|jouw|mijn|din|min|twój|mój) )*((shopping )?(cart|bag|basket|trolley)|(einkaufs)?wagen|warenkorb|panier( d.achat)?|carrito( de (la )?compras?)?|cesta( de (la )?compra)?|carrello|carrinho( de compras)?|sacola|winkel(wagen|mand)(je)?|varukorg|kundvagn|koszyk|カート|買い物かご|장바구니|购物车|購物車|корзина|кошик|košík|košarica|korpa|корпа|кошница|kosár|καλάθι( αγορών)?|sepetim|(alışveriş )?sepeti?|indkøbskurv|kurv|handlekurv|ostoskori|coș(ul)?( de cumpărături)?|עגלת קניות|סל( ה)?קניות|سلة (التسوق|المشتريات)|عربة التسوق)[^a-zà-ž]*$/;
 
 const REMOVE =
   /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
 const REMOVERS = "a,button,input[type=submit],input[type=checkbox],[role=button]";
+/** What markup calls a line of a basket. */
+const LINE = /(cart|basket|bag)[-_]{0,2}(item|line|row)|line-?item/i;
 const QUANTITY = '[type=number],[name*="qty" i],[name*="quantit" i],[class*="qty" i],[class*="quantit" i]';
 
 type Page = "basket" | "settled" | "other";
@@ -57,7 +59,7 @@ export function isAlreadyTaken(root: Element, survey: Survey, context: Context):
     if ((survey.picturesIn.get(up) ?? 0) > own) break;
     line = up;
   }
-  const counted = line.querySelector(QUANTITY) !== null;
+  const counted = LINE.test(nameOf(line)) || line.querySelector(QUANTITY) !== null;
   if (page !== "basket" && !counted) return false;
   const removable = allIn(line, REMOVERS).slice(0, MOST_CONTROLS).some(removes);
   return page === "basket" ? counted || removable : removable;

@@ -14,6 +14,12 @@ function firstOf(heading: Element): Element | null {
   return first && ![...heading.childNodes].some(isBare) ? first : null;
 }
 
+/** The line in small print that a heading begins with, or null. */
+function smallLine(heading: Element): Element | null {
+  const small = heading.querySelector("small:has(+ br)");
+  return small && headingText(heading).startsWith(headingText(small)) ? small : null;
+}
+
 /** What follows the first part of headings, by that part. */
 const restsOf = learned(
   () => new Map<string, Set<string>>(),
@@ -34,9 +40,9 @@ const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
 /** The text of a heading, without the brand in an element of its own before it that other headings have too. */
 export function nameInHeading(heading: Element, context: Context): string {
   const whole = headingText(heading);
-  const first = firstOf(heading);
+  const first = firstOf(heading) ?? smallLine(heading);
   if (!first) return whole;
   const brand = nameKey(first.textContent);
-  if (!isBrand(brand, restsOf(context).get(brand) ?? new Set())) return whole;
+  if (first.tagName !== "SMALL" && !isBrand(brand, restsOf(context).get(brand) ?? new Set())) return whole;
   return whole.slice(headingText(first).length).replace(/^[^\p{L}\p{N}]+/u, "");
 }

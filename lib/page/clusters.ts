@@ -1,5 +1,6 @@
 import { addTo, nearest, parentOf, WHOLE, within } from "./ancestors.ts";
 import { SMALLEST_PICTURE } from "./picture-sizes.ts";
+import type { Places } from "./places.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { Survey } from "./survey.ts";
 
@@ -18,6 +19,11 @@ export interface Cluster {
   readonly prices: readonly PriceLeaf[];
   /** True where it holds other products too: then it is no tile. */
   readonly holdsMore: boolean;
+}
+
+/** Places, and what meets in them. */
+export interface Clustered extends Places {
+  readonly clusters: readonly Cluster[];
 }
 
 /** What shows a background picture in an element, apart from what lies in `below`. */

@@ -10,9 +10,9 @@ const SIGNS = new Map<string, readonly string[]>(
     "€ EUR|£ GBP EGP|$ USD CAD AUD NZD SGD HKD MXN ARS CLP COP TWD|¥ JPY CNY|円 JPY|元 CNY|₹ INR|₩ KRW|₽ RUB|₴ UAH|₺ TRY|" +
     "₪ ILS|₫ VND|đ VND|฿ THB|₱ PHP|₦ NGN|৳ BDT|₸ KZT|kr ? SEK NOK DKK ISK|zł PLN|kč CZK|ft HUF|lei RON|лв BGN|руб RUB|" +
     "грн UAH|tl TRY|cfa XOF XAF|fcfa XOF XAF|rp IDR|rm MYR|rs INR PKR LKR NPR|r ZAR|r$ BRL|us$ USD|a$ AUD|au$ AUD|c$ CAD|" +
-    "ca$ CAD|nz$ NZD|s$ SGD|hk$ HKD|nt$ TWD|mx$ MXN|s/ PEN|sfr CHF|fr CHF|ksh KES|gh₵ GHS|ر.س SAR|د.إ AED|د.ك KWD|د.ب BHD|" +
+    "ca$ CAD|nz$ NZD|s$ SGD|hk$ HKD|nt$ TWD|mx$ MXN|s/ PEN|sfr CHF|fr CHF|ksh KES|gh₵ GHS|ر.س SAR|رس SAR|د.إ AED|د.ك KWD|د.ب BHD|" +
     "ر.ع OMR|ر.ق QAR|ج.م EGP|د.م MAD|د.ا JOD|dhs AED MAD|" +
-    "ريال SAR QAR OMR YER|درهم AED MAD|دينار KWD BHD JOD|جنيه EGP|원 KRW|บาท THB|euro EUR|euros EUR|dkr DKK|nkr NOK|skr SEK|ден MKD|din RSD"
+    "ريال SAR QAR OMR YER|درهم AED MAD|دينار KWD BHD JOD|جنيه EGP|원 KRW|บาท THB|l.e EGP|tk BDT|dh MAD AED|dt TND|sr SAR|qr QAR|kd KWD|jd JOD|bs BOB VES|₡ CRC|₲ PYG|rd$ DOP|u$s USD|р RUB|тг KZT|сум UZS|₾ GEL|֏ AMD|₼ AZN|₵ GHS|د.ج DZD|د.ت TND|د.ع IQD|ریال IRR|تومان ?|euro EUR|euros EUR|dkr DKK|nkr NOK|skr SEK|ден MKD|din RSD"
   )
     .split("|")
     .map((entry) => {
@@ -21,7 +21,7 @@ const SIGNS = new Map<string, readonly string[]>(
     }),
 );
 
-for (const code of [...SIGNS.values()].flat().concat("TND", "LBP", "GEL", "RSD"))
+for (const code of [...SIGNS.values()].flat().concat("LBP RSD BYN KGS MDL BAM UYU GTQ".split(" ")))
   if (code !== "?") SIGNS.set(code.toLowerCase(), [code]);
 
 /** Currencies whose smallest part is a thousandth (ISO 4217): there "12.500" is twelve and a half. */
@@ -48,6 +48,10 @@ export function signAt(text: string, atEnd: boolean): string | null {
   }
   return null;
 }
+
+/** Whether a code behind an amount tells which of its currencies the sign before it means: "$45.99 CAD". */
+export const tellsWhich = (sign: string, code: string): boolean =>
+  SIGNS.get(sign)?.includes(code.toUpperCase()) === true;
 
 /** What a page tells about its money besides the sign at a price. */
 export interface MoneyHint {

@@ -2,7 +2,7 @@ import { isAlreadyTaken } from "./already-taken.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
-import { isPutAway } from "./furniture.ts";
+import { arePutAway, isPutAway } from "./furniture.ts";
 import { leadsNowhere } from "./leads-nowhere.ts";
 import { letters } from "./letters.ts";
 import { leadsToGroup, leadsToProduct, linkUrl } from "./link.ts";
@@ -42,7 +42,9 @@ const MOST_TEXT = 600;
  */
 const standsApart: Doubt = ({ root, prices, context: { furniture } }) =>
   furniture.isApart(root) || (prices.length > 0 && prices.every(({ element }) => furniture.isApart(element)));
-const isPutAwayWithItsList: Doubt = ({ root, context }) => isPutAway(root, context.furniture);
+const isPutAwayWithItsList: Doubt = ({ root, pictures, prices, context: { furniture } }) =>
+  isPutAway(root, furniture) ||
+  (prices.length > 0 && arePutAway([...pictures, ...prices.map(({ element }) => element)], root, furniture));
 const isTaken: Doubt = ({ root, survey, context }) => isAlreadyTaken(root, survey, context);
 const asksForAGift: Doubt = ({ root }) =>
   GIFT.test(`${root.textContent.slice(0, MOST_TEXT)} ${root.querySelector("a[href]")?.getAttribute("href")}`);

@@ -4,7 +4,8 @@ const FURNITURE =
   "nav,footer,body>header,header:has(nav),dialog,[role=dialog],[role=navigation],[role=menu],[role=banner],[aria-modal=true]";
 const WINDOW =
   /(mini|side|fly|ajax|off)[-_]?cart|cart[-_]?(drawer|item|content|dropdown|side|popup|widget|panel|flyout)|modal|pop-?up|mega-?menu|drawer|toast|off-?canvas|menu|[-_]nav\b|\bnav[-_]|lightbox|quick-?view-(content|inner)/i;
-const TAB = '[role=tabpanel],[class*="tab"]';
+/** What is, or lies in, panels of tabs. */
+export const TAB = '[role=tabpanel],[class*="tab"]';
 
 /** What can be seen of elements, asked for once each; for one reading, in which nothing on the page is changed. */
 export interface Furniture {
@@ -40,10 +41,16 @@ export function findFurniture(): Furniture {
   return { isApart, isHidden };
 }
 
+/** Whether nothing of what a tile is made of is displayed, though the element around it is; panels of tabs will be. */
+export const arePutAway = (parts: readonly Element[], root: Element, { isHidden }: Furniture): boolean =>
+  !isHidden(root) && parts.every((part) => isHidden(part) && !part.closest(TAB));
+
 /** True where a list, or what is around one of a single member, is not displayed as a whole; the panels of tabs are, sooner or later. */
 export function isPutAway(root: Element, { isHidden }: Furniture): boolean {
   const list = parentOf(root);
   const around = list && parentOf(list);
-  if (!list || !around || !isHidden(root) || !isHidden(list) || root.closest(TAB)) return false;
+  if (!list || !isHidden(root) || root.closest(TAB)) return false;
+  if (list.tagName === "BODY") return true;
+  if (!around || !isHidden(list)) return false;
   return list.children.length > 1 || isHidden(around);
 }

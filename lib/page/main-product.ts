@@ -2,7 +2,7 @@ import { countUp, nearest, parentOf } from "./ancestors.ts";
 import { buttonsIn, buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
-import { leadsToProduct } from "./link.ts";
+import { leadsToProduct, linkUrl } from "./link.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { pricesBy } from "./main-price.ts";
 import { namesVoucher } from "./offers-no-ware.ts";
@@ -39,6 +39,15 @@ const sameName = (a: string, b: string): boolean => {
 
 /** Without its query, which tells renditions of a picture apart. */
 const fileOf = (url: string): string | undefined => url.split("?")[0];
+
+/** Of pictures those that lead nowhere else, if any: a banner among the words about a ware has a link. */
+function ownOf(pictures: readonly Element[]): readonly Element[] {
+  const own = pictures.filter((picture) => {
+    const anchor = picture.closest("a[href]");
+    return !anchor || !linkUrl(anchor);
+  });
+  return own.length > 0 ? own : pictures;
+}
 
 /** Whether the page shows a picture that its data gives a product, which then may go without a price. */
 function shows(described: Described | undefined, pictures: readonly Element[], context: Context): boolean {
@@ -101,7 +110,8 @@ export function* mainProduct(
     // A button is the heading's where the two meet before a tile does.
     const isOwn = (control: Element) => {
       const meet = nearest(control, (up) => above.has(up) || tilesIn.has(up));
-      return meet !== null && above.has(meet) && !inTile(control);
+      const { isApart, isHidden } = context.furniture;
+      return meet !== null && above.has(meet) && !inTile(control) && !(isApart(control) && isHidden(control));
     };
     const written = headingText(heading);
     if (namesVoucher(written)) continue;
@@ -119,15 +129,16 @@ export function* mainProduct(
       (prices.length > 0 && (described || leadsToProduct(doc.URL) || quantitiesIn(doc).some(isOwn)));
     if (!shop && !described) continue;
     const pictures: Element[] = [];
-    const picturesIn = new Map<Element, number>();
+    const visible: Element[] = [];
     for (const [i, picture] of survey.pictures.entries()) {
       if (i % STRIDE === 0) yield;
       const { width, height } = picture.getBoundingClientRect();
       if ((width > 0 && Math.max(width, height) < SMALLEST_MAIN) || inTile(picture)) continue;
       pictures.push(picture);
-      if (width > 0 || !context.furniture.isHidden(picture)) countUp(picturesIn, picture);
+      if (width > 0 || !context.furniture.isHidden(picture)) visible.push(picture);
     }
-    if (picturesIn.size === 0) for (const picture of pictures) countUp(picturesIn, picture);
+    const picturesIn = new Map<Element, number>();
+    for (const picture of ownOf(visible.length > 0 ? visible : pictures)) countUp(picturesIn, picture);
     // Beside priced tiles such data is about the shop.
     if (!shop && !described?.price && (tiles.size > 0 || !shows(described, pictures, context))) continue;
     const root = nearest(
@@ -139,7 +150,7 @@ export function* mainProduct(
     found.push({
       root,
       heading,
-      pictures: pictures.filter((picture) => root.contains(picture)),
+      pictures: [...new Set([...ownOf(pictures), ...pictures])].filter((picture) => root.contains(picture)),
       prices: tagOf(prices),
       ...(title && { title }),
       link: doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL,

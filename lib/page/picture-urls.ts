@@ -55,7 +55,7 @@ function written(element: Element): readonly string[] {
   const value = (name: string) => element.getAttribute(name) ?? "";
   for (const name of element.getAttributeNames()) {
     if (!promises(name)) continue;
-    const text = value(name);
+    const text = value(name).replaceAll("{width}", String(ENOUGH));
     if (text.length > 8000) continue;
     if (/srcset/.test(name)) later.push(...fromSrcset(text));
     else if (PICTURE_FILE.test(text) || /src|original/.test(name)) later.push(text);

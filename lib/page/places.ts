@@ -1,6 +1,5 @@
 import { isPlain, nearest } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
-import { type Cluster, clustersOf } from "./clusters.ts";
 import { addedContext, type Context, readContext } from "./context.ts";
 import { leadsToCollection, leadsToProduct } from "./link.ts";
 import { scopesAround } from "./scopes-around.ts";
@@ -10,7 +9,6 @@ import { type Survey, surveyOf } from "./survey.ts";
 export interface Places {
   readonly context: Context;
   readonly survey: Survey;
-  readonly clusters: readonly Cluster[];
   /** True where the whole page was looked over: then it may be about one product. */
   readonly whole: boolean;
 }
@@ -23,9 +21,9 @@ const PRODUCT_NAMES = '[class*="product" i] a[href]';
 
 /** The places, or null where nothing can come of them. */
 function worthwhile(places: Places): Places | null {
-  const { whole, clusters, survey, context } = places;
+  const { whole, survey, context } = places;
   const { doc, described } = context;
-  if (clusters.some(({ holdsMore }) => !holdsMore)) return places;
+  if (survey.prices.length > 0) return places;
   const told = () => described.length > 0 || doc.querySelector(PRODUCT_LINKS) !== null;
   const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
   const sells = () => leadsToProduct(doc.URL) || buttonsIn(doc).some(buys) || lists();
@@ -40,8 +38,7 @@ export function* findPlaces(doc: Document): Generator<undefined, Places | null, 
   if (!doc.defaultView || !doc.body) return null;
   const context = yield* readContext(doc);
   const survey = yield* surveyOf([doc.body], context.hint);
-  const clusters = yield* clustersOf(survey);
-  return worthwhile({ context, survey, clusters, whole: true });
+  return worthwhile({ context, survey, whole: true });
 }
 
 /** The same in nodes that a page added later, without reading the rest of it again. */
@@ -55,6 +52,5 @@ export function* findAddedPlaces(
   const scopes = yield* scopesAround(doc, plain);
   if (scopes.length === 0) return null;
   const survey = yield* surveyOf(scopes, context.hint);
-  const clusters = yield* clustersOf(survey);
-  return worthwhile({ context, survey, clusters, whole: false });
+  return worthwhile({ context, survey, whole: false });
 }

@@ -1,4 +1,5 @@
 import { parentOf } from "./ancestors.ts";
+import { buys } from "./buttons.ts";
 import type { MoneyHint } from "./currency.ts";
 import { letters } from "./letters.ts";
 import { type Amount, readTag } from "./price.ts";
@@ -19,6 +20,8 @@ export interface PriceLeaf {
 /** A price tag has few words beside the figures ("Regular price", "From"); a sentence has more. */
 const MOST_LETTERS = 28;
 const LONGEST_TAG = 90;
+/** The same with the white space that its source is laid out by. */
+const LONGEST_SOURCE = 900;
 /** How many elements up a price that is cut into several ("$", "49", "99") is put together again. */
 const STEPS_UP = 3;
 
@@ -48,8 +51,22 @@ function joinedText(element: Element, displayed = false): string {
   return text;
 }
 
+/** How long the text of an element is, its white space folded; no longer one is looked at. */
+const lengthOf = ({ textContent }: Element): number =>
+  textContent.length < LONGEST_SOURCE ? textContent.replace(/\s+/g, " ").length : LONGEST_SOURCE;
+
 const sameWhole = (a: readonly Pick<Amount, "amount">[], b: readonly Amount[]): boolean =>
   a.length === b.length && a.every(({ amount }, i) => Math.trunc(amount) === Math.trunc(b[i]?.amount ?? 0));
+
+/** Where a sentence ends and another begins. */
+const SENTENCE_END = /\p{L}[.!?。]\s*\p{Lu}|。./u;
+
+/** Whether a text stands in a paragraph of prose, by itself or as a few of its words. */
+function isInProse(element: Element): boolean {
+  const around = parentOf(element);
+  const block = element.tagName === "P" || around?.tagName !== "P" ? element : around;
+  return block.tagName === "P" && lengthOf(block) > LONGEST_TAG && SENTENCE_END.test(block.textContent);
+}
 
 /** The price tag that a text node belongs to, or null where it is none. */
 export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
@@ -61,11 +78,15 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
   const alone = readTag(letters(text) > MOST_LETTERS ? "" : text, hint);
   const own = alone.amounts;
   if (own.length === 0 && !FIGURES.test(text)) return null;
-  if (element.closest("script,style,noscript,template,option,button,label,textarea")) return null;
+  if (element.closest("script,style,noscript,template,option,label,textarea")) return null;
+  // What a button says is a price where it says to buy: "Add to bag for €49".
+  const button = element.closest("button");
+  if (button && (own.length === 0 || !buys(button))) return null;
+  if (isInProse(element)) return null;
   if (own.length > 0) {
     const parent = parentOf(element);
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
-    const wide = parent && parent.textContent.length < LONGEST_TAG / 2;
+    const wide = parent && lengthOf(parent) < LONGEST_TAG / 2;
     let joined = wide ? joinedText(parent) : text;
     let around = joined === text ? alone : readTag(joined, hint);
     if (wide && around.denied && !alone.denied) {
@@ -78,7 +99,7 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
   }
   const figure = readTag(`${text},-`, hint).amounts;
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
-    if (up.textContent.length > LONGEST_TAG) return null;
+    if (lengthOf(up) > LONGEST_TAG) return null;
     const tag = joinedText(up);
     const names = `${up.className} ${up.getAttribute("itemprop")}`;
     const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && /^[\d.,' ]+$/.test(text);

@@ -1,3 +1,4 @@
+import { clustersOf } from "./clusters.ts";
 import type { Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
 import { mainProduct } from "./main-product.ts";
@@ -12,7 +13,7 @@ import { withoutRepeats } from "./without-repeats.ts";
  * changed. `doubted` hears what was taken for a product and is none.
  */
 export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
-  const places = yield* withoutHiddenCards(found);
+  const places = yield* withoutHiddenCards({ ...found, clusters: yield* clustersOf(found.survey) });
   const { context, survey, clusters, whole } = places;
   const draft = whole ? yield* mainProduct(survey, clusters, context) : null;
   const main = draft && foundProduct({ role: "main", ...draft }, context);

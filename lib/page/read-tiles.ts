@@ -1,9 +1,8 @@
 import { nearest } from "./ancestors.ts";
-import type { Cluster } from "./clusters.ts";
+import type { Cluster, Clustered } from "./clusters.ts";
 import { DOUBTS, type Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
 import type { MainDraft } from "./main-product.ts";
-import type { Places } from "./places.ts";
 import type { FoundProduct } from "./product.ts";
 import { tileRoot } from "./tile-root.ts";
 import { unpricedTiles } from "./unpriced.ts";
@@ -16,7 +15,7 @@ const MOST_PRODUCTS = 2000;
  * `doubted` hears of each that is none after all.
  */
 export function* readTiles(
-  { survey, clusters, context }: Places,
+  { survey, clusters, context }: Clustered,
   main: MainDraft | null,
   doubted?: Doubted,
 ): Generator<undefined, readonly FoundProduct[], undefined> {

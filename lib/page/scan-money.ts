@@ -1,5 +1,5 @@
 import { SOME } from "./amount-mark.ts";
-import { signAt } from "./currency.ts";
+import { signAt, tellsWhich } from "./currency.ts";
 
 const NUMBER =
   /\d{1,3}(?:[., '’٬]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
@@ -41,9 +41,15 @@ export function scanMoney(written: string): Scan {
     const before = lower.slice(from, index).trimEnd().replace(/\.$/, "");
     let sign = signAt(before, true);
     let start = index;
-    if (sign) start = from + before.length - sign.length;
-    else {
-      const behind = lower.slice(end, end + 8);
+    const behind = lower.slice(end, end + 8);
+    if (sign) {
+      start = from + before.length - sign.length;
+      const code = signAt(behind.trimStart(), false);
+      if (code && tellsWhich(sign, code)) {
+        sign = code;
+        end += behind.length - behind.trimStart().length + code.length;
+      }
+    } else {
       // In "7–8 £14" the sign belongs to what follows.
       sign = SIGN_OF_NEXT.test(lower.slice(end, end + MOST_BEHIND))
         ? null

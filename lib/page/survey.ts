@@ -43,6 +43,15 @@ function isIcon(element: Element): boolean {
     : Number(element.getAttribute("width")) || Number.POSITIVE_INFINITY;
   if (shown < SMALLEST_PICTURE) return true;
   if (LOGO_FILE.test(element.getAttribute("src") ?? "") && shown < 2 * SMALLEST_PICTURE) return true;
+  // What leads to the store's first page and is called a logo is one at any size.
+  const home = element.closest("a[href]");
+  if (
+    home &&
+    "pathname" in home &&
+    home.pathname === "/" &&
+    /logo|brand/i.test(`${nameOf(element)} ${nameOf(home)} ${element.getAttribute("src")}`)
+  )
+    return true;
   const drawn = /\.svg(\?|$)/i.test(element.getAttribute("src") ?? "");
   return (drawn || ICON_NAME.test(nameOf(element))) && shown < 2 * SMALLEST_PICTURE;
 }

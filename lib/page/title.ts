@@ -68,6 +68,10 @@ const liesOver = (holder: Element): boolean =>
     (element) => element?.ownerDocument.defaultView?.getComputedStyle(element).position === "absolute",
   );
 
+/** Whether a text is not displayed in a tile that is: that of a dialog, of another variant. */
+const isConcealed = (holder: Element, root: Element): boolean =>
+  !holder.checkVisibility() && root.checkVisibility();
+
 /** The text and how much it looks like the name of a product, where that is more than `least`; `told`: what its picture and link are called. */
 function weigh(
   written: string,
@@ -107,8 +111,17 @@ function weigh(
   if (FACTS.test(text)) score -= 1;
   if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one))) score += 3;
   score += Math.min(key.length, 16) / 16;
-  if (!marked && score > least && liesOver(holder)) score -= 2;
+  if (score > least && (isConcealed(holder, root) || (!marked && liesOver(holder)))) score -= 2;
   return { text, from, score };
+}
+
+/** A name without the prices that stand behind it in one heading or link. */
+function withoutPrices(name: string, heading: Element, prices: readonly PriceLeaf[]): string {
+  const inside = prices.filter(({ element }) => heading !== element && heading.contains(element));
+  const at = Math.min(
+    ...inside.map(({ text }) => name.indexOf(plainText(text))).filter((found) => found > 0),
+  );
+  return Number.isFinite(at) ? name.slice(0, at).trim() : name;
 }
 
 /** The name where what looked like one is the brand: the picture is called by both, and what follows is no shorter. */
@@ -150,7 +163,7 @@ export function titleIn(
     if (guess && guess.score > best.score)
       best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
   }
-  const text = best.from ? nameInHeading(best.from, context) : best.text;
+  const text = best.from ? withoutPrices(nameInHeading(best.from, context), best.from, prices) : best.text;
   if (text) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
   const names = [...said, plainText(root.getAttribute("aria-label")), alt];
   return names.find((name) => name.length > 2) ?? "";

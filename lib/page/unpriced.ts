@@ -20,6 +20,17 @@ const TILE_NAME =
   /(^|[\s_-])product(?!s|-?(categor|grid|list|gallery|media|image|thumb))([\s_-]|$)|product-?(card|item|tile)/i;
 const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article/i;
 
+/** Addresses in which "p" stands for post: a folder follows, or it says so. */
+const POST = /\/p\/[^/]+\/[^/]+\/./i;
+
+/** Whether a link stays on the site of a page: the last two parts of their hosts agree. */
+function isOwn(link: string, page: string): boolean {
+  const [to, from] = [link, page].map((address) =>
+    URL.parse(address)?.hostname.split(".").slice(-2).join("."),
+  );
+  return to === from;
+}
+
 /** An address without what marks a place on its page or a way to it. */
 const pageOf = (link: string): string => link.replace(/\/?([?#].*)?$/, "");
 /** The path a link lies in: products of one store share it, its campaigns do not. */
@@ -88,6 +99,12 @@ interface Unpriced {
   readonly like: string;
 }
 
+/** Whether an element says more than what a badge on its picture does. */
+function saysMore(element: Element): boolean {
+  const badge = element.querySelector('[class*="stock" i],[class*="badge" i],[class*="label" i]');
+  return /\p{L}{2}/u.test(element.textContent.replace(badge?.textContent ?? "", ""));
+}
+
 /** The tile around a picture that the page says is a product's, or null. */
 function rootAround(
   picture: Element,
@@ -95,6 +112,7 @@ function rootAround(
   context: Context,
   { branches, lists, mayBe }: Kin,
 ): Unpriced | null {
+  const { URL: here } = context.doc;
   let named = false;
   let up = parentOf(picture);
   for (let level = 0; up && level < LEVELS; up = parentOf(up), level++) {
@@ -105,9 +123,13 @@ function rootAround(
     named ||= TILE_NAME.test(name);
     const anchor = linkIn(up, picture);
     const link = anchor && linkUrl(anchor);
-    if (!link || leadsToGroup(link) || !/\p{L}{2}/u.test(up.textContent)) continue;
+    if (!link || leadsToGroup(link) || !saysMore(up)) continue;
     const beside = placesOf(up).some(([list, kind]) => lists.get(list) === kind);
-    const kin = branches.size > 0 ? (named || beside) && branches.has(branch(link)) : leadsToProduct(link);
+    const kin =
+      branches.size > 0
+        ? (named && branches.has(branch(link))) ||
+          (beside && (branches.has(branch(link)) || leadsToProduct(link)))
+        : isOwn(link, here) && leadsToProduct(link) && !POST.test(link);
     if (kin || context.describedAs(link, "")) return { root: up, like: "" };
     if (mayBe(link, named)) return { root: up, like: `${kindOf(up)} ${branch(link)}` };
   }

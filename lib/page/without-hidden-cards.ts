@@ -1,6 +1,6 @@
 import { addTo, countUp, nearest, parentOf, WHOLE } from "./ancestors.ts";
-import { type Cluster, MOST_PRICES } from "./clusters.ts";
-import type { Places } from "./places.ts";
+import { type Cluster, type Clustered, clustersOf, MOST_PRICES } from "./clusters.ts";
+import { TAB } from "./furniture.ts";
 
 /** Clusters looked at between two yields. */
 const STRIDE = 20;
@@ -16,21 +16,21 @@ function* tilesWithCards({
   survey,
   clusters,
   context: { furniture },
-}: Places): Generator<undefined, ReadonlyMap<Cluster, readonly Cluster[]>, undefined> {
+}: Clustered): Generator<undefined, ReadonlyMap<Cluster, readonly Cluster[]>, undefined> {
   const shown = new Map<Element, Cluster>();
   const hidden: Cluster[] = [];
   for (const [i, cluster] of clusters.entries()) {
     if (i % STRIDE === 0) yield;
-    const { root, pictures, prices } = cluster;
+    const { root, prices } = cluster;
     if (furniture.isHidden(root)) hidden.push(cluster);
-    else if (pictures.length > 0 && prices.length <= MOST_PRICES && !WHOLE.test(root.tagName))
-      shown.set(root, cluster);
+    else if (prices.length <= MOST_PRICES && !WHOLE.test(root.tagName)) shown.set(root, cluster);
   }
   const cards = new Map<Cluster, Cluster[]>();
   for (const card of hidden) {
     const around = nearest(parentOf(card.root), (up) => shown.has(up));
     const tile = around && shown.get(around);
-    if (tile) addTo(cards, tile, card);
+    // An amount above a panel of tabs is no tile with the panel's wares in it.
+    if (tile && (tile.pictures.length > 0 || !card.root.closest(TAB))) addTo(cards, tile, card);
   }
   for (const [tile, inside] of cards) {
     const priced = inside.reduce((sum, { prices }) => sum + prices.length, tile.prices.length);
@@ -43,7 +43,7 @@ function* tilesWithCards({
  * The places without cards that a tile hides in itself: single pieces of an outfit in pop-overs, a quick view. The tile
  * that shows is the product.
  */
-export function* withoutHiddenCards(places: Places): Generator<undefined, Places, undefined> {
+export function* withoutHiddenCards(places: Clustered): Generator<undefined, Clustered, undefined> {
   const tiles = yield* tilesWithCards(places);
   if (tiles.size === 0) return places;
   const cards = new Set([...tiles.values()].flat());
@@ -53,16 +53,11 @@ export function* withoutHiddenCards(places: Places): Generator<undefined, Places
   yield;
   const prices = places.survey.prices.filter(({ element }) => stays(element));
   yield;
-  return {
-    ...places,
-    survey: {
-      pictures,
-      prices,
-      picturesIn: counted(pictures),
-      pricesIn: counted(prices.map(({ element }) => element)),
-    },
-    clusters: places.clusters
-      .filter((cluster) => !cards.has(cluster))
-      .map((cluster) => (tiles.has(cluster) ? { ...cluster, holdsMore: false } : cluster)),
+  const survey = {
+    pictures,
+    prices,
+    picturesIn: counted(pictures),
+    pricesIn: counted(prices.map(({ element }) => element)),
   };
+  return { ...places, survey, clusters: yield* clustersOf(survey) };
 }

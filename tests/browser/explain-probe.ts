@@ -1,3 +1,4 @@
+import { clustersOf } from "../../lib/page/clusters.ts";
 import { findPlaces } from "../../lib/page/places.ts";
 import { readTag } from "../../lib/page/price.ts";
 import { priceLeafAt } from "../../lib/page/price-leaf.ts";
@@ -48,8 +49,8 @@ export function tell(): Told {
   const products = places ? finish(readPlaces(places, hear)).products : [];
   known.push(...products.map(({ root }) => root));
   const hint = places?.context.hint ?? { codes: [], regions: [] };
-  const crowded =
-    places?.clusters.filter(({ holdsMore, pictures }) => holdsMore && pictures.length > 0) ?? [];
+  const clusters = places ? finish(clustersOf(places.survey)) : [];
+  const crowded = clusters.filter(({ holdsMore, pictures }) => holdsMore && pictures.length > 0);
   const walker = document.createTreeWalker(document.body, 4);
   for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
     const text = textOf(node);

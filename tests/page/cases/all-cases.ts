@@ -11,6 +11,7 @@ import { PICTURES_TO_COME } from "./pictures-to-come.ts";
 import { PRICES_NEAR_BY } from "./prices-near-by.ts";
 import { SHOPS_ABROAD } from "./shops-abroad.ts";
 import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
+import { SHOPS_BY_MANY_HANDS } from "./shops-by-many-hands.ts";
 import { SHOPS_HOME_MADE } from "./shops-home-made.ts";
 import { SHOPS_MET_LATE } from "./shops-met-late.ts";
 import { SHOPS_UNLIKE_ANY } from "./shops-unlike-any.ts";
@@ -30,6 +31,7 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["shops abroad", SHOPS_ABROAD],
   ["home-made shops", SHOPS_HOME_MADE],
   ["shops by kit", SHOPS_BY_KIT],
+  ["shops by many hands", SHOPS_BY_MANY_HANDS],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],
   ["shops without prices", SHOPS_WITHOUT_PRICES],
