@@ -22,6 +22,9 @@ const BASKET_HEADING =
 
 const REMOVE =
   /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
+/** Beside the way to remove it: a line of what a shop keeper has, or of an account. */
+const EDIT =
+  /^(edit|bearbeiten|modifier|éditer|editar|modifica|bewerken|redigera|edytuj|編集|편집|编辑|изменить|редагувати|upravit|düzenle|تعديل|עריכה)$/i;
 const REMOVERS = "a,button,input[type=submit],input[type=checkbox],[role=button]";
 /** What markup calls a line of a basket. */
 const LINE = /(cart|basket|bag)[-_]{0,2}(item|line|row)|line-?item/i;
@@ -60,7 +63,9 @@ export function isAlreadyTaken(root: Element, survey: Survey, context: Context):
     line = up;
   }
   const counted = LINE.test(nameOf(line)) || line.querySelector(QUANTITY) !== null;
-  if (page !== "basket" && !counted) return false;
-  const removable = allIn(line, REMOVERS).slice(0, MOST_CONTROLS).some(removes);
+  const controls = allIn(line, REMOVERS).slice(0, MOST_CONTROLS);
+  const kept = controls.some(({ textContent }) => EDIT.test(textContent.trim()));
+  if (page !== "basket" && !counted && !kept) return false;
+  const removable = controls.some(removes);
   return page === "basket" ? counted || removable : removable;
 }

@@ -60,6 +60,19 @@ const isNoWare: Doubt = ({ product }) => {
 const isAVoucher: Doubt = ({ product }) => namesVoucher(product()?.title ?? "");
 const leadsToAGroup: Doubt = ({ product }) => leadsToGroup(product()?.link ?? "");
 
+/** Pictures that lead to so many places show several things. */
+const MANY_PLACES = 3;
+
+const showsSeveral: Doubt = ({ product, pictures, root }) => {
+  const { evidence, link } = product() ?? {};
+  if (pictures.length < MANY_PLACES || evidence?.length !== 1 || leadsToProduct(link ?? "")) return false;
+  const places = pictures.flatMap((picture) => {
+    const anchor = picture.closest("a[href]");
+    return (anchor && linkUrl(anchor)?.split(/[?#]/)[0]) ?? [];
+  });
+  return new Set(places).size >= MANY_PLACES && !buttonsIn(root).some(buys);
+};
+
 const isAGroup: Doubt = ({ product, root, prices, survey }) => {
   const one = product();
   return one !== null && namesAGroup(one, { root, prices }, survey);
@@ -125,6 +138,7 @@ export const DOUBTS: readonly Doubt[] = [
   leadsToAGroup,
   isAmongServices,
   isNoWare,
+  showsSeveral,
   isAGroup,
   isOddOneOut,
   hidesItsPrice,

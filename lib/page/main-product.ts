@@ -1,4 +1,4 @@
-import { countUp, nearest, parentOf } from "./ancestors.ts";
+import { countUp, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buttonsIn, buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
@@ -18,6 +18,8 @@ import { tilesBeside } from "./tiles-beside.ts";
 const MOST_BUYS = 4;
 /** A product page's own picture is at least this wide or high, in CSS pixels. */
 const SMALLEST_MAIN = 140;
+/** Most are as wide as this; then a smaller one that lies nearer to the name is a seal or a note. Layout choice. */
+const LARGE_MAIN = 220;
 /** Characters. No name of a product is longer. */
 const LONGEST_NAME = 300;
 /** Pictures measured or buttons looked at between two yields. */
@@ -125,7 +127,7 @@ export function* mainProduct(
     if (bought.length > MOST_BUYS && !described) continue;
     const prices = pricesBy(above, clusters, bought, context, inTile);
     const shop =
-      bought.length > 0 ||
+      (bought.length > 0 && (prices.length > 0 || leadsToProduct(doc.URL))) ||
       (prices.length > 0 && (described || leadsToProduct(doc.URL) || quantitiesIn(doc).some(isOwn)));
     if (!shop && !described) continue;
     const pictures: Element[] = [];
@@ -138,13 +140,17 @@ export function* mainProduct(
       if (width > 0 || !context.furniture.isHidden(picture)) visible.push(picture);
     }
     const picturesIn = new Map<Element, number>();
-    for (const picture of ownOf(visible.length > 0 ? visible : pictures)) countUp(picturesIn, picture);
+    const largeIn = new Map<Element, number>();
+    for (const picture of ownOf(visible.length > 0 ? visible : pictures)) {
+      countUp(picturesIn, picture);
+      if (picture.getBoundingClientRect().width >= LARGE_MAIN) countUp(largeIn, picture);
+    }
     // Beside priced tiles such data is about the shop.
     if (!shop && !described?.price && (tiles.size > 0 || !shows(described, pictures, context))) continue;
-    const root = nearest(
-      heading,
-      (up) => picturesIn.has(up) && prices.every((price) => up.contains(price.element)),
-    );
+    const meet = (counts: ReadonlyMap<Element, number>) =>
+      nearest(heading, (up) => counts.has(up) && prices.every((price) => up.contains(price.element)));
+    const around = meet(largeIn);
+    const root = around && !WHOLE.test(around.tagName) ? around : meet(picturesIn);
     if (!root || root.tagName === "HTML") continue;
     const title = tells ? written : described?.name;
     found.push({

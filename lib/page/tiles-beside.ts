@@ -18,17 +18,19 @@ const leadsAway = (picture: Element): boolean => {
   return link !== null && linkUrl(link) !== null;
 };
 
-/** Whether a heading that can be seen stands before the price. */
+/** Whether a heading that can be seen stands before the first price. */
 const hasOwnName = ({ root, prices }: Cluster, { furniture }: Context): boolean =>
   [...root.querySelectorAll("h1,h2,h3,h4,h5,h6")].some(
     (heading) =>
       !furniture.isHidden(heading) &&
-      prices.some(
-        ({ element }) =>
-          !heading.contains(element) &&
-          !element.contains(heading) &&
-          (heading.compareDocumentPosition(element) & 4) > 0,
-      ),
+      prices
+        .slice(0, 1)
+        .some(
+          ({ element }) =>
+            !heading.contains(element) &&
+            !element.contains(heading) &&
+            (heading.compareDocumentPosition(element) & 4) > 0,
+        ),
   );
 
 /**

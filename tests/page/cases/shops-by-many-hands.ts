@@ -94,6 +94,14 @@ export const SHOPS_BY_MANY_HANDS: readonly PageCase[] = [
     layout: true,
   },
   {
+    name: "a name above a block with the price, in which facts follow under a heading, the lowest price of a month among them",
+    lang: "pl",
+    body: `<div><h1>Naszyjnik „Mgła”</h1></div><div style="display:flex"><div><img src="/i/mgla.jpg" width="400" height="400"></div><div><p><s>329,00 zł</s></p><p>279,00 zł</p><form><input type="submit" value="Dodaj do koszyka"></form><h2>Informacje dodatkowe</h2><p><span>Najniższa cena z 30 dni:</span> 269,00 zł</p></div></div>`,
+    kind: "product",
+    products: [expectedMain("Naszyjnik „Mgła” | 279 | PLN | mgla.jpg")],
+    layout: true,
+  },
+  {
     name: "signs of money of Belarus, Egypt and Arabia, and a code behind a dollar sign",
     head: GRID,
     body: `<h1>Shawls</h1><div class="g">${[
@@ -241,6 +249,38 @@ export const SHOPS_BY_MANY_HANDS: readonly PageCase[] = [
       "The dawn dress | 428 | USD | dawn-front",
       "The moravia dress | 428 | USD | moravia-front",
     ),
+    layout: true,
+  },
+  {
+    name: "a seal nearer to the name of the product than its own picture",
+    lang: "de",
+    body: `<div><div><img src="/i/holzbirne.jpg" width="500" height="500"></div><form><div><h1>Pflanzset Holzbirne</h1><p>8,90 €</p><button>In den Warenkorb</button></div><div><img src="/i/siegel.png" width="150" height="150" alt="spenden"></div></form></div>`,
+    kind: "product",
+    products: [expectedMain("Pflanzset Holzbirne | 8.9 | EUR | holzbirne.jpg")],
+    layout: true,
+  },
+  {
+    name: "a list with a single ware, below it promotions that ask to order",
+    url: "http://shop.localhost/collections/all",
+    head: GRID,
+    body: `<main><h1>Products</h1><div class="g"><div><a href="/collections/all/products/linden">${picture("linden")}<h3>Linden</h3><span>SFr. 45.00</span></a></div></div></main><section class="g"><div><a href="">${picture("order")}</a><h4>Order Linden</h4><a href="" class="btn">Order now</a></div><div><a href="">${picture("sample")}</a><h4>Try it first</h4><a href="" class="btn">Order a sample</a></div></section>`,
+    kind: "listing",
+    products: expected("Linden | 45 | CHF | linden.jpg"),
+    layout: true,
+  },
+  {
+    name: "the table of a shop keeper, who edits and deletes",
+    lang: "en-IN",
+    body: `<h2>Products</h2><table>${["kettle", "basket"].map((slug, i) => `<tr><td>${i + 1}</td><td>Steel ${slug}</td><td><img src="/i/${slug}.png" width="100" height="100"></td><td>₹45${i}</td><td><a href="edit.php?id=${i}">Edit</a> <a href="delete.php?id=${i}">Delete</a></td></tr>`).join("")}</table>`,
+    kind: "none",
+    products: [],
+    layout: true,
+  },
+  {
+    name: "a column of news in which an amount stands",
+    body: `<div style="width:240px"><h3>Related</h3><ul>${["io", "maps", "wallet"].map((slug) => `<li><a href="/articles/${slug}"><img src="/i/${slug}.jpg" width="190" height="127"></a><h4><a href="/articles/${slug}">What to expect of ${slug}</a></h4></li>`).join("")}</ul><p>Shares <span>$34.55</span></p></div>`,
+    kind: "none",
+    products: [],
     layout: true,
   },
 ];
