@@ -157,8 +157,8 @@ export const SHOPS_BY_MANY_HANDS: readonly PageCase[] = [
     layout: true,
   },
   {
-    name: "a home page with slides as main headings and a closed quick view",
-    body: `<section><div style="width:900px;height:400px;background-image:url(/i/slide-1.jpg)"><h1>Stay cool, summer 2031</h1><a href="/shop" class="btn">See more</a></div><div style="width:900px;height:400px;background-image:url(/i/slide-2.jpg)"><h1>Dress well, summer 2031</h1><a href="/shop" class="btn">See more</a></div></section><div class="modal quick-view" style="display:none"><img src="/i/quick.jpg" width="300" height="300"><h3>Jacket</h3><p>€49.00 – €60.00</p><button>Add to cart</button></div>`,
+    name: "a home page with a slide as its main heading and a closed quick view",
+    body: `<section><div style="width:900px;height:400px;background-image:url(/i/slide-1.jpg)"><h1>Stay cool, summer 2031</h1><a href="/shop" class="btn">See more</a></div></section><div class="modal quick-view" style="display:none"><img src="/i/quick.jpg" width="300" height="300"><h3>Jacket</h3><p>Choose a size</p><button>Add to cart</button></div>`,
     kind: "none",
     products: [],
     layout: true,
@@ -278,7 +278,7 @@ export const SHOPS_BY_MANY_HANDS: readonly PageCase[] = [
   },
   {
     name: "a column of news in which an amount stands",
-    body: `<div style="width:240px"><h3>Related</h3><ul>${["io", "maps", "wallet"].map((slug) => `<li><a href="/articles/${slug}"><img src="/i/${slug}.jpg" width="190" height="127"></a><h4><a href="/articles/${slug}">What to expect of ${slug}</a></h4></li>`).join("")}</ul><p>Shares <span>$34.55</span></p></div>`,
+    body: `<div style="width:240px"><h3>Related</h3><ul>${["io", "maps", "wallet"].map((slug) => `<li><a href="/2031-05-14/${slug}"><img src="/i/${slug}.jpg" width="190" height="127"></a><h4><a href="/2031-05-14/${slug}">What to expect of ${slug}</a></h4></li>`).join("")}</ul><p>Shares <span>$34.55</span></p></div>`,
     kind: "none",
     products: [],
     layout: true,
