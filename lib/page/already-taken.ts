@@ -50,7 +50,7 @@ const removes = (control: Element): boolean => {
 
 /**
  * Whether a tile shows what a person has taken already: a line of a basket, with its quantity or the way to remove it, or
- * anything among orders and at the check-out.
+ * anything among orders and at the check-out; or a line that can be edited and removed, as a shop keeper's can.
  */
 export function isAlreadyTaken(root: Element, survey: Survey, context: Context): boolean {
   const page = pages.get(context) ?? kindOf(context);

@@ -37,7 +37,7 @@ const restsOf = learned(
 const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
   rests.size > 1 && [...rests].join("").length >= first.length * rests.size;
 
-/** The text of a heading, without the brand in an element of its own before it that other headings have too. */
+/** The text of a heading, without the brand before it: an element of its own that other headings have too, or a line in small print. */
 export function nameInHeading(heading: Element, context: Context): string {
   const whole = headingText(heading);
   const first = firstOf(heading) ?? smallLine(heading);

@@ -45,7 +45,7 @@ export function findFurniture(): Furniture {
 export const arePutAway = (parts: readonly Element[], root: Element, { isHidden }: Furniture): boolean =>
   !isHidden(root) && parts.every((part) => isHidden(part) && !part.closest(TAB));
 
-/** True where a list, or what is around one of a single member, is not displayed as a whole; the panels of tabs are, sooner or later. */
+/** True where a list, what is around one of a single member, or a layer of the page's own is not displayed as a whole; the panels of tabs are, sooner or later. */
 export function isPutAway(root: Element, { isHidden }: Furniture): boolean {
   const list = parentOf(root);
   const around = list && parentOf(list);

@@ -20,10 +20,10 @@ const TILE_NAME =
   /(^|[\s_-])product(?!s|-?(categor|grid|list|gallery|media|image|thumb))([\s_-]|$)|product-?(card|item|tile)/i;
 const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article/i;
 
-/** Addresses in which "p" stands for post: a folder follows, or it says so. */
+/** Addresses in which "p" stands for post: two folders follow. */
 const POST = /\/p\/[^/]+\/[^/]+\/./i;
 
-/** Whether a link stays on the site of a page: the last two parts of their hosts agree. */
+/** Whether a link stays on the site of a page: the last two parts of their hosts agree; under "co.uk" and its like that holds for all. */
 function isOwn(link: string, page: string): boolean {
   const [to, from] = [link, page].map((address) =>
     URL.parse(address)?.hostname.split(".").slice(-2).join("."),
