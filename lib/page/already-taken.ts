@@ -43,6 +43,15 @@ function kindOf({ doc }: Context): Page {
   return BASKET_NAMES.includes(last) || BASKET_HEADING.test(heading) ? "basket" : "other";
 }
 
+function kindOnce(context: Context): Page {
+  const page = pages.get(context) ?? kindOf(context);
+  pages.set(context, page);
+  return page;
+}
+
+/** Whether a page is about orders or the check-out, so that nothing on it is on offer. */
+export const isSettled = (context: Context): boolean => kindOnce(context) === "settled";
+
 const removes = (control: Element): boolean => {
   const said = ["class", "aria-label", "title", "name", "value"].map((name) => control.getAttribute(name));
   return REMOVE.test([...said, control.textContent.slice(0, 40)].join("\n"));
@@ -53,8 +62,7 @@ const removes = (control: Element): boolean => {
  * anything among orders and at the check-out; or a line that can be edited and removed, as a shop keeper's can.
  */
 export function isAlreadyTaken(root: Element, survey: Survey, context: Context): boolean {
-  const page = pages.get(context) ?? kindOf(context);
-  pages.set(context, page);
+  const page = kindOnce(context);
   if (page === "settled") return true;
   const own = survey.picturesIn.get(root) ?? 0;
   let line = root;

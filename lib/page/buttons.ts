@@ -4,7 +4,7 @@ import { allIn } from "./ancestors.ts";
 const MOST_BUTTONS = 400;
 
 const BUY =
-  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online)|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|in winkel|lägg i|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|legg i|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|adaugă|в ко(рзину|личката)|у корпу|до кошика|купить|купити|купи\b|καλάθι|αγορά|カート|かご|購入|加入|购买|加購|구매|장바구니|(أضف|إضافة).{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|หยิบใส่|giỏ hàng|mua ngay|keranjang|troli|कार्ट|add-?_?(to-?_?)?(cart|bag|basket)|cart\/add/i;
+  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online)|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|in winkel|lägg i|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|legg i|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|adaugă|в ко(рзину|личката)|у корпу|до кошика|купить|купити|купи\b|καλάθι|αγορά|カート|かご|購入|加入|购买|加購|구매|장바구니|(أضف|إضافة).{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|หยิบใส่|vào giỏ|giỏ hàng|mua ngay|keranjang|troli|कार्ट|add-?_?(to-?_?)?(cart|bag|basket)|cart\/add/i;
 const BUTTONS =
   'button,[type=submit],[type=image],[role=button],a[class*="cart"],a[class*="btn" i],a[class*="button" i],a[href*="add="],form[action*="cart/add"]';
 

@@ -1,5 +1,5 @@
 import { allIn } from "./ancestors.ts";
-import { currencyCode, type MoneyHint } from "./currency.ts";
+import { ANY_COUNTRY, currencyCode, type MoneyHint } from "./currency.ts";
 import { type Furniture, findFurniture } from "./furniture.ts";
 import { nameKey } from "./plain-text.ts";
 import { readTag, type Tag } from "./price.ts";
@@ -54,9 +54,12 @@ const declaredCodes = (doc: Document): readonly string[] =>
 function regionsOf({ location }: Document, language: string): readonly string[] {
   const [spoken = "", region = ""] = language.split(/[-_]/);
   const domain = location?.hostname.split(".").at(-1) ?? "";
-  return [region, domain.length === 2 ? domain : "", HOME[spoken.toLowerCase()] ?? ""]
-    .filter(Boolean)
-    .map((code) => code.toUpperCase());
+  const countries = [region, domain.length === 2 ? domain : "", HOME[spoken.toLowerCase()] ?? ""].filter(
+    Boolean,
+  );
+  return countries.length === 0 && /^es$/i.test(spoken)
+    ? [ANY_COUNTRY]
+    : countries.map((code) => code.toUpperCase());
 }
 
 /** What was read of a document, so that what it adds needs no second reading of the rest. */

@@ -3,16 +3,16 @@ import { isLetter } from "./letters.ts";
 /**
  * Signs of money, each with the ISO 4217 codes it may mean, likeliest first; "?" first: never guessed without a hint.
  * A bare "$" with no hint at all is read as USD: elsewhere stores that write "$" say so in their language, their
- * address or their data, which all come first. Common practice, no source.
+ * address or their data, which all come first; in Spanish it may be any of a dozen. Common practice, no source.
  */
 const SIGNS = new Map<string, readonly string[]>(
   (
     "€ EUR|£ GBP EGP|$ USD CAD AUD NZD SGD HKD MXN ARS CLP COP TWD|¥ JPY CNY|円 JPY|元 CNY|₹ INR|₩ KRW|₽ RUB|₴ UAH|₺ TRY|" +
-    "₪ ILS|₫ VND|đ VND|฿ THB|₱ PHP|₦ NGN|৳ BDT|₸ KZT|kr ? SEK NOK DKK ISK|zł PLN|kč CZK|ft HUF|lei RON|лв BGN|руб RUB|" +
+    "₪ ILS|₫ VND|đ VND|vnđ VND|n NGN|฿ THB|₱ PHP|₦ NGN|৳ BDT|₸ KZT|kr ? SEK NOK DKK ISK|zł PLN|kč CZK|ft HUF|lei RON|лв BGN|руб RUB|" +
     "грн UAH|tl TRY|cfa XOF XAF|fcfa XOF XAF|rp IDR|rm MYR|rs INR PKR LKR NPR|r ZAR|r$ BRL|us$ USD|a$ AUD|au$ AUD|c$ CAD|" +
     "ca$ CAD|nz$ NZD|s$ SGD|hk$ HKD|nt$ TWD|mx$ MXN|s/ PEN|sfr CHF|fr CHF|ksh KES|gh₵ GHS|ر.س SAR|رس SAR|د.إ AED|د.ك KWD|د.ب BHD|" +
     "ر.ع OMR|ر.ق QAR|ج.م EGP|د.م MAD|د.ا JOD|dhs AED MAD|" +
-    "ريال SAR QAR OMR YER|درهم AED MAD|دينار KWD BHD JOD|جنيه EGP|원 KRW|บาท THB|l.e EGP|tk BDT|dh MAD AED|dt TND|sr SAR|qr QAR|kd KWD|jd JOD|bs BOB VES|₡ CRC|₲ PYG|rd$ DOP|u$s USD|р RUB|тг KZT|сум UZS|₾ GEL|֏ AMD|₼ AZN|₵ GHS|د.ج DZD|د.ت TND|د.ع IQD|ریال IRR|تومان ?|euro EUR|euros EUR|dkr DKK|nkr NOK|skr SEK|ден MKD|din RSD"
+    "ريال SAR QAR OMR YER|درهم AED MAD|دينار KWD BHD JOD|جنيه EGP|원 KRW|บาท THB|l.e EGP|tk BDT|nis ILS|dh MAD AED|dt TND|sr SAR|qr QAR|kd KWD|jd JOD|bs BOB VES|₡ CRC|₲ PYG|rd$ DOP|u$s USD|р RUB|тг KZT|сум UZS|₾ GEL|֏ AMD|₼ AZN|₵ GHS|د.ج DZD|د.ت TND|د.ع IQD|ریال IRR|تومان ?|euro EUR|euros EUR|dkr DKK|nkr NOK|skr SEK|ден MKD|din RSD"
   )
     .split("|")
     .map((entry) => {
@@ -53,6 +53,9 @@ export function signAt(text: string, atEnd: boolean): string | null {
 export const tellsWhich = (sign: string, code: string): boolean =>
   SIGNS.get(sign)?.includes(code.toUpperCase()) === true;
 
+/** Stands for the country of a page in a language of many countries whose money has the same sign. */
+export const ANY_COUNTRY = "*";
+
 /** What a page tells about its money besides the sign at a price. */
 export interface MoneyHint {
   /** ISO 4217 codes that the page declares, first declared first. */
@@ -76,6 +79,6 @@ export function currencyOf(sign: string | null, { codes: declared, regions }: Mo
     codes.find((code) => meant.includes(code)) ??
     // An ISO 4217 code begins with the ISO 3166 code of its country.
     meant.find((one) => regions.some((region) => one.startsWith(region))) ??
-    meant[0];
+    (regions.includes(ANY_COUNTRY) && meant.length > 1 ? null : meant[0]);
   return code && code !== "?" ? code : null;
 }

@@ -29,7 +29,10 @@ export interface Draft {
   readonly described?: Described | undefined;
 }
 
-/** Puts the picture that shows first: displayed, not see-through, not a stand-in; a back picture comes after the front. */
+/** A picture narrower than this part of the widest is a stamp on it, or one of its small views. Layout choice. */
+const STAMP = 0.4;
+
+/** Puts the picture that shows first: displayed, not see-through, not a stand-in nor a stamp; a back picture comes after the front. */
 function byFront(
   pictures: readonly Element[],
   { doc, furniture }: Context,
@@ -37,11 +40,15 @@ function byFront(
 ): { picture: Element; urls: readonly string[] }[] {
   const view = doc.defaultView;
   const alone = pictures.length === 1;
+  const widths = new Map(pictures.map((picture) => [picture, picture.getBoundingClientRect().width]));
+  const widest = Math.max(...widths.values());
   const ranked = pictures.slice(0, MOST_IMAGES).map((picture) => {
     const urls = pictureUrls(picture, standsIn);
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
-    return { picture, urls, rank: Number(urls.length === 0) * 4 + Number(hidden) * 2 + Number(clear) };
+    const stamp = !alone && (widths.get(picture) ?? 0) < STAMP * widest;
+    const faults = [clear || stamp, hidden, urls.length === 0];
+    return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };
   });
   return ranked.sort((a, b) => a.rank - b.rank);
 }

@@ -1,7 +1,7 @@
 import { nameOf, parentOf } from "./ancestors.ts";
 
 const FURNITURE =
-  "nav,footer,body>header,header:has(nav),dialog,[role=dialog],[role=navigation],[role=menu],[role=banner],[aria-modal=true]";
+  "nav:not(main nav,[role=main] nav),footer,body>header,header:has(nav),dialog,[role=dialog],[role=navigation],[role=menu],[role=banner],[aria-modal=true]";
 const WINDOW =
   /(mini|side|fly|ajax|off)[-_]?cart|cart[-_]?(drawer|item|content|dropdown|side|popup|widget|panel|flyout)|modal|pop-?up|mega-?menu|drawer|toast|off-?canvas|menu|[-_]nav\b|\bnav[-_]|lightbox|quick-?view-(content|inner)/i;
 /** What is, or lies in, panels of tabs. */

@@ -2,6 +2,7 @@ import { nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
+import { linkUrl } from "./link.ts";
 import { nameKey } from "./plain-text.ts";
 import type { Survey } from "./survey.ts";
 
@@ -10,6 +11,8 @@ const MOST_HEADINGS = 12;
 /** Texts looked at for the one that the page's head names, and those between two yields. */
 const MOST_TEXTS = 3000;
 const STRIDE = 50;
+/** Characters of a text that are compared with the head's. */
+const LONGEST_NAME = 300;
 /** Texts looked at around a button. */
 const MOST_NEAR = 120;
 
@@ -19,61 +22,89 @@ const belongsTo = (link: Element, heading: Element): boolean =>
   ((heading.compareDocumentPosition(link) & 4) > 0 &&
     !parentOf(heading)?.querySelector("button,select,form,img"));
 
+/** Whether a heading leads to another page, which it then names. */
+function leadsElsewhere(heading: Element): boolean {
+  const link = heading.closest("a[href]") ?? heading.querySelector("a[href]");
+  const url = link && linkUrl(link);
+  return url !== null && URL.parse(url)?.pathname !== heading.ownerDocument.location.pathname;
+}
+
 /** Whether a heading names the shop: it says nothing, or has the link to the shop's first page. */
 const namesTheShop = (heading: Element): boolean =>
   !/[\p{L}\p{N}]/u.test(heading.textContent) ||
   [...(parentOf(heading) ?? heading).querySelectorAll("a")].some(
-    (link) => link.pathname === "/" && link.origin !== "null" && belongsTo(link, heading),
+    (link) =>
+      link.pathname === "/" && link.host === heading.ownerDocument.location.host && belongsTo(link, heading),
   );
 
-/** The text on the page that says what its head calls it, where no heading does. */
-function* namedByHead(doc: Document): Generator<undefined, Element | null, undefined> {
+/** In CSS pixels. */
+const sizeOf = (element: Element): number =>
+  Number.parseFloat(element.ownerDocument.defaultView?.getComputedStyle(element).fontSize ?? "") || 0;
+
+/** What stands between a page's name and its shop's in a title. */
+const TITLE_BREAK = /\s*[|–—_»«·•:]\s*|\s+-\s+/;
+
+/** The largest of the texts on the page that say what its head calls it, where no heading does. */
+function* namedByHead({ doc, furniture }: Context): Generator<undefined, Element | null, undefined> {
   const told = doc.querySelector('meta[property="og:title"]')?.getAttribute("content") ?? "";
-  const key = nameKey(told);
+  const parts = doc.title.split(TITLE_BREAK);
+  // A title of one part may be the shop's name alone.
+  const keys = new Set([told, ...(parts.length > 1 ? parts : [])].map(nameKey));
   const walker = doc.createTreeWalker(doc.body, 4);
-  for (let seen = 0; key.length > 3 && seen < MOST_TEXTS && walker.nextNode(); seen++) {
+  let best: { element: Element | null; size: number } = { element: null, size: 0 };
+  for (let seen = 0; seen < MOST_TEXTS && walker.nextNode(); seen++) {
     if (seen % STRIDE === 0) yield;
-    if (nameKey(walker.currentNode.nodeValue ?? "") === key) return parentOf(walker.currentNode);
+    const key = nameKey(walker.currentNode.nodeValue?.slice(0, LONGEST_NAME) ?? "");
+    const element = key.length > 3 && keys.has(key) ? parentOf(walker.currentNode) : null;
+    if (!element || element.closest("a[href]") || furniture.isApart(element) || furniture.isHidden(element))
+      continue;
+    const size = sizeOf(element);
+    if (size > best.size) best = { element, size };
   }
-  return null;
+  return best.element;
 }
 
-/** The largest text that stands with a picture and a price around a button that buys: the name, where nothing is a heading. */
-function largestBy(button: Element, survey: Survey): Element | null {
+/** The largest text that stands with a picture and a price around the buttons that buy: the name, where nothing is a heading. */
+function largestBy(buttons: readonly Element[], survey: Survey): Element | null {
+  const [button = null] = buttons;
   const block = nearest(button, (up) => survey.picturesIn.has(up) && survey.pricesIn.has(up));
-  if (!block || WHOLE.test(block.tagName)) return null;
+  if (!block || WHOLE.test(block.tagName) || !buttons.every((one) => block.contains(one))) return null;
   const priced = new Set(survey.prices.map(({ element }) => element));
   const walker = block.ownerDocument.createTreeWalker(block, 4);
   let best: { element: Element | null; size: number } = { element: null, size: 0 };
   for (let seen = 0; seen < MOST_NEAR && walker.nextNode(); seen++) {
     const element = parentOf(walker.currentNode);
     if (!element || letters(walker.currentNode.nodeValue ?? "") < 3 || priced.has(element)) continue;
-    const { fontSize = "" } = block.ownerDocument.defaultView?.getComputedStyle(element) ?? {};
-    const size = Number.parseFloat(fontSize);
+    const size = sizeOf(element);
     if (size > best.size) best = { element, size };
   }
   return best.element;
 }
 
 /**
- * Headings that may name the product a page is about: those of the first rank, apart from the shop's name; else what the
- * page's head names; else all others; else the largest text beside the one button that buys.
+ * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's
+ * name; what the page's head names; where there is none of either all others, then the largest text by the buttons
+ * that buy, where those stand together.
  */
 export function* mainHeadings(
   survey: Survey,
-  { doc, furniture }: Context,
-): Generator<undefined, readonly Element[], undefined> {
+  context: Context,
+): Generator<readonly Element[] | undefined, void, undefined> {
+  const { doc, furniture } = context;
   const shown = (selector: string) =>
     [...doc.querySelectorAll(selector)]
       .slice(0, MOST_HEADINGS)
       .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
   const first = shown("h1").filter((heading) => !namesTheShop(heading));
-  if (first.length > 0) return first;
-  yield;
-  const named = yield* namedByHead(doc);
-  const others = named ? [named] : shown("h2,h3,[itemprop=name]");
-  if (others.length > 0) return others;
-  const [button, ...more] = buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one));
-  const large = button && more.length === 0 ? largestBy(button, survey) : null;
-  return large ? [large] : [];
+  if (first.length > 0) yield first;
+  const named = yield* namedByHead(context);
+  if (named && !first.includes(named)) yield [named];
+  if (named || first.length > 0) return;
+  const others = shown("h2,h3,[itemprop=name]").filter((heading) => !leadsElsewhere(heading));
+  if (others.length > 0) yield others;
+  const large = largestBy(
+    buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one)),
+    survey,
+  );
+  if (large) yield [large];
 }

@@ -37,6 +37,10 @@ export function linesOf(element: Element, most: number): string {
   return text;
 }
 
+/** Whether a line is broken right before a text. */
+const breaksBefore = ({ previousSibling }: Node): boolean =>
+  previousSibling !== null && /^(BR|HR)$/.test(previousSibling.nodeName);
+
 /**
  * The text of a heading, without what is not displayed in one that is; a word that begins in another element than the one
  * before ended stays apart.
@@ -48,6 +52,7 @@ export function headingText(heading: Element): string {
   for (let node = walker.nextNode(); node && text.length < LONGEST_TITLE; node = walker.nextNode()) {
     if (displayed && parentOf(node)?.checkVisibility() === false) continue;
     const piece = node.nodeValue ?? "";
+    if (breaksBefore(node)) text += " ";
     text += /\p{Ll}$/u.test(text) && /^\p{Lu}/u.test(piece) ? ` ${piece}` : piece;
   }
   return plainText(text);

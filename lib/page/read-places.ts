@@ -3,10 +3,17 @@ import type { Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
 import { mainProduct } from "./main-product.ts";
 import type { Places } from "./places.ts";
-import type { FoundPage } from "./product.ts";
+import type { FoundPage, FoundProduct } from "./product.ts";
 import { readTiles } from "./read-tiles.ts";
 import { withoutHiddenCards } from "./without-hidden-cards.ts";
 import { withoutRepeats } from "./without-repeats.ts";
+
+/** Gives bare amounts the currency that all others on a page have. */
+function inOneCurrency(products: readonly FoundProduct[]): readonly FoundProduct[] {
+  const [currency, ...more] = new Set(products.flatMap(({ price }) => price?.currency ?? []));
+  if (!currency || more.length > 0) return products;
+  return products.map((one) => (one.price ? { ...one, price: { ...one.price, currency } } : one));
+}
 
 /**
  * Puts the products together that stand in places, and leaves out what is none. Yields often; nothing on the page is
@@ -14,11 +21,11 @@ import { withoutRepeats } from "./without-repeats.ts";
  */
 export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
   const places = yield* withoutHiddenCards({ ...found, clusters: yield* clustersOf(found.survey) });
-  const { context, survey, clusters, whole } = places;
-  const draft = whole ? yield* mainProduct(survey, clusters, context) : null;
+  const { context, whole } = places;
+  const draft = whole ? yield* mainProduct(places) : null;
   const main = draft && foundProduct({ role: "main", ...draft }, context);
   yield;
   const tiles = yield* readTiles(places, main && draft, doubted);
-  const products = withoutRepeats(main ? [main, ...tiles] : tiles, context);
+  const products = inOneCurrency(withoutRepeats(main ? [main, ...tiles] : tiles, context));
   return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };
 }

@@ -2,7 +2,7 @@ import { nearest } from "./ancestors.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import { DOUBTS, type Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
-import type { MainDraft } from "./main-product.ts";
+import type { MainDraft } from "./main-draft.ts";
 import type { FoundProduct } from "./product.ts";
 import { tileRoot } from "./tile-root.ts";
 import { unpricedTiles } from "./unpriced.ts";

@@ -40,6 +40,8 @@ export function scanMoney(written: string): Scan {
     if (index < from) continue;
     const before = lower.slice(from, index).trimEnd().replace(/\.$/, "");
     let sign = signAt(before, true);
+    // "N25,000" is in naira, "N95" a mask.
+    if (sign === "n" && !number.includes(",")) sign = null;
     let start = index;
     const behind = lower.slice(end, end + 8);
     if (sign) {
@@ -54,6 +56,8 @@ export function scanMoney(written: string): Scan {
       sign = SIGN_OF_NEXT.test(lower.slice(end, end + MOST_BEHIND))
         ? null
         : signAt(behind.trimStart(), false);
+      // These stand before amounts alone: "26R" are points.
+      if (sign === "r" || sign === "n") sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);
       if (!sign && !dashed) continue;
       end += sign ? behind.length - behind.trimStart().length + sign.length : 2;

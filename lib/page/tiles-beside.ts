@@ -1,3 +1,4 @@
+import { nearest } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
@@ -33,18 +34,25 @@ const hasOwnName = ({ root, prices }: Cluster, { furniture }: Context): boolean 
         ),
   );
 
+/** The clusters with a button that buys; all where such a button stands beside them and none has one. */
+function sold(
+  loose: readonly Cluster[],
+  single: readonly Cluster[],
+  { doc, furniture }: Context,
+): readonly Cluster[] {
+  const roots = new Set(single.map(({ root }) => root));
+  const bought = buttonsIn(doc).filter((button) => buys(button) && !furniture.isApart(button));
+  const within = new Set(bought.map((button) => nearest(button, (up) => roots.has(up))));
+  return within.size === 1 && within.has(null) ? loose : loose.filter(({ root }) => within.has(root));
+}
+
 /**
- * The block with the picture, the price and the button of what a heading above it names, or null: it has no name of its
- * own, and there is no second like it. `loose`: clusters whose pictures lead nowhere.
+ * The block with the picture and the price of what a heading above it names, or null: it is sold there, it has no name
+ * of its own, and there is no second like it. `loose`: clusters whose pictures lead nowhere.
  */
-function ownBlock(loose: readonly Cluster[], context: Context): Cluster | null {
-  const [first, second] = loose
-    .filter(
-      (cluster) =>
-        buttonsIn(cluster.root).some(buys) &&
-        !context.furniture.isApart(cluster.root) &&
-        !hasOwnName(cluster, context),
-    )
+function ownBlock(loose: readonly Cluster[], single: readonly Cluster[], context: Context): Cluster | null {
+  const [first, second] = sold(loose, single, context)
+    .filter((cluster) => !context.furniture.isApart(cluster.root) && !hasOwnName(cluster, context))
     .map((cluster) => ({ cluster, area: Math.max(0, ...cluster.pictures.map(areaOf)) }))
     .sort((a, b) => b.area - a.area);
   return first && (!second || first.area > LARGER * second.area) ? first.cluster : null;
@@ -68,7 +76,7 @@ const mayBeTile = ({ root, pictures }: Cluster): boolean =>
 export function tilesBeside(clusters: readonly Cluster[], context: Context): readonly Cluster[] {
   const single = clusters.filter(({ holdsMore }) => !holdsMore);
   const loose = new Set(single.filter(({ pictures }) => !pictures.some(leadsAway)));
-  const own = ownBlock([...loose], context);
+  const own = ownBlock([...loose], single, context);
   return single.filter(
     (cluster) =>
       !loose.has(cluster) || (cluster !== own && mayBeTile(cluster) && !isFoldedAway(cluster, context)),

@@ -15,7 +15,7 @@ const LEVELS = 7;
 /** Characters of a product in which the rest of what its picture is called is looked for. */
 const MOST_TEXT = 600;
 
-const TITLE_NAME = /title|name|heading|caption|ttl/i;
+const TITLE_NAME = /title|name|heading|caption|ttl|nome|nombre|naam|namn|nazwa|titre|titulo/i;
 const OTHER_NAME =
   /brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
 /** Names of descriptions, unless they name a part of one. */
@@ -58,6 +58,10 @@ function toldBy(element: Element): number {
   }
   return told;
 }
+
+/** A text tells the name where it scores more than this; where nothing else does, more than the second will do. */
+const UNTOLD = -1;
+const LEAST_TELLING = -6;
 
 /** The most that the words of a text can add to what its place tells. */
 const MOST_BY_WORDS = 4;
@@ -149,22 +153,22 @@ export function titleIn(
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
   const address = link && linkUrl(link);
   const walker = root.ownerDocument.createTreeWalker(root, 4);
-  let best: Guess = { text: "", from: null, score: -1 };
+  let best: Guess = { text: "", from: null, score: LEAST_TELLING };
   for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
     const parent = parentOf(node);
     const written = node.nodeValue ?? "";
     if (!parent || !/\p{L}/u.test(written)) continue;
-    if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
+    if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
     const part = written.trim();
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && letters(price.words) < SHORTEST_NAME) continue;
     n++;
     const guess = weigh(written, parent, root, address, told, best.score);
-    if (guess && guess.score > best.score)
+    if (guess && guess.score > best.score && !(price && guess.score <= UNTOLD))
       best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
   }
   const text = best.from ? withoutPrices(nameInHeading(best.from, context), best.from, prices) : best.text;
-  if (text) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
+  if (text && best.score > UNTOLD) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
   const names = [...said, plainText(root.getAttribute("aria-label")), alt];
-  return names.find((name) => name.length > 2) ?? "";
+  return names.find((name) => name.length > 2) ?? text;
 }

@@ -1,7 +1,7 @@
 import { addTo, nameOf, parentOf, WHOLE } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import { leadsToCollection, leadsToGroup, leadsToProduct, linkIn, linkUrl } from "./link.ts";
-import type { MainDraft } from "./main-product.ts";
+import type { MainDraft } from "./main-draft.ts";
 import type { FoundProduct } from "./product.ts";
 import type { Survey } from "./survey.ts";
 

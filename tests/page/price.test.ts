@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { currencyOf, type MoneyHint } from "../../lib/page/currency.ts";
+import { ANY_COUNTRY, currencyOf, type MoneyHint } from "../../lib/page/currency.ts";
 import { lowestPrice } from "../../lib/page/lowest-price.ts";
 import { parseAmount, readTag } from "../../lib/page/price.ts";
 
@@ -65,6 +65,9 @@ const TAGS: readonly (readonly [tag: string, amount: number, currency: string | 
   ["₹ १,४९९", 1499, "INR"],
   ["1 890 Kč 1 562 Kč bez DPH", 1890, "CZK"],
   ["R$ 269,91 no Pix", 269.91, "BRL"],
+  ["N25,000", 25000, "NGN"],
+  ["730.000 VNĐ", 730000, "VND"],
+  ["R 26", 26, "ZAR"],
 ];
 
 describe("lowestPrice", () => {
@@ -75,12 +78,21 @@ describe("lowestPrice", () => {
     },
   );
 
-  it.each(["Size 12 cm", "12 reviews", "2 for 1", "Sale", "-30 %", "2025", "Air 90", "$", "$0.00"])(
-    "%s is no price",
-    (text) => {
-      expect(readTag(text, NO_HINT).amounts).toEqual([]);
-    },
-  );
+  it.each([
+    "Size 12 cm",
+    "12 reviews",
+    "2 for 1",
+    "Sale",
+    "-30 %",
+    "2025",
+    "Air 90",
+    "N95",
+    "26R",
+    "$",
+    "$0.00",
+  ])("%s is no price", (text) => {
+    expect(readTag(text, NO_HINT).amounts).toEqual([]);
+  });
 
   it("leaves out instalments and former prices where a price stands beside them", () => {
     const texts = ["$120.00", "lub 4 raty po $30.00", "or 4 payments of $30.00", "10 x $12.00", "Was $90.00"];
@@ -151,5 +163,6 @@ describe("currencyOf", () => {
     expect(currencyOf("nok", declared("SEK"))).toBe("NOK");
     expect(currencyOf("kr", NO_HINT)).toBeNull();
     expect(currencyOf(null, NO_HINT)).toBeNull();
+    expect(currencyOf("$", { codes: [], regions: [ANY_COUNTRY] })).toBeNull();
   });
 });

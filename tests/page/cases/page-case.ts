@@ -25,7 +25,7 @@ export interface PageCase {
 
 /** The page as its store sends it. */
 export const htmlOf = ({ lang = "en", head = "", body }: PageCase): string =>
-  `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>Tallow &amp; Finch</title>${head}</head><body>${body}</body></html>`;
+  `<!doctype html><html lang="${lang}"><head><meta charset="utf-8">${head.includes("<title>") ? "" : "<title>Tallow &amp; Finch</title>"}${head}</head><body>${body}</body></html>`;
 
 /** A product from a row: "Title | amount | currency | picture". */
 function productIn(row: string): ExpectedProduct {
