@@ -40,13 +40,14 @@ function byFront(
 ): { picture: Element; urls: readonly string[] }[] {
   const view = doc.defaultView;
   const alone = pictures.length === 1;
-  const widths = new Map(pictures.map((picture) => [picture, picture.getBoundingClientRect().width]));
-  const widest = Math.max(...widths.values());
-  const ranked = pictures.slice(0, MOST_IMAGES).map((picture) => {
+  const kept = pictures.slice(0, MOST_IMAGES);
+  const widths = alone ? [] : kept.map((picture) => picture.getBoundingClientRect().width);
+  const widest = Math.max(...widths);
+  const ranked = kept.map((picture, i) => {
     const urls = pictureUrls(picture, standsIn);
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
-    const stamp = !alone && (widths.get(picture) ?? 0) < STAMP * widest;
+    const stamp = (widths[i] ?? 0) < STAMP * widest;
     const faults = [clear || stamp, hidden, urls.length === 0];
     return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };
   });

@@ -1,5 +1,4 @@
 import { isSettled } from "./already-taken.ts";
-import { nearest } from "./ancestors.ts";
 import { buttonsIn, buys, quantitiesIn } from "./buttons.ts";
 import type { Clustered } from "./clusters.ts";
 import { type MainDraft, type MainPage, mainDraft } from "./main-draft.ts";
@@ -15,22 +14,17 @@ const namesBetter = ({ title = "", described }: MainDraft, doc: Document): numbe
   (described || nameKey(doc.title).includes(nameKey(title)) ? LONGEST_NAME : 0) +
   Math.min(title.length, LONGEST_NAME - 1);
 
-/**
- * Of headings less likely than those looked at before, the ones that stand in no tile and before something that buys
- * outside all tiles: a page that sells so has a product of its own, whatever names that.
- */
-function headingsAtSale(
-  headings: readonly Element[],
-  { buttons, beside, context: { doc, furniture } }: MainPage,
-): readonly Element[] {
-  const tiles = new Set(beside.map(({ root }) => root));
-  const isLoose = (element: Element) =>
-    !furniture.isApart(element) && nearest(element, (up) => tiles.has(up)) === null;
-  const sales = [...buttons.filter(buys), ...quantitiesIn(doc)].filter(isLoose);
-  return headings.filter(
-    (heading) => isLoose(heading) && sales.some((sale) => (heading.compareDocumentPosition(sale) & 4) > 0),
-  );
+/** Whether an element lies in no tile, and not apart from what the page offers. */
+function isLoose(element: Element, { beside, context: { furniture } }: MainPage): boolean {
+  const tile = beside.some(({ root }) => root.contains(element));
+  return !tile && !furniture.isApart(element);
 }
+
+const follows = (one: Element, other: Element): boolean => (one.compareDocumentPosition(other) & 4) > 0;
+
+/** What buys outside all tiles: a page that sells so has a product of its own, whatever names that. */
+const looseSales = (page: MainPage): readonly Element[] =>
+  [...page.buttons.filter(buys), ...quantitiesIn(page.context.doc)].filter((sale) => isLoose(sale, page));
 
 /**
  * The product that a product page is about, or null. A heading names it; a button that buys it, the page's data under
@@ -41,19 +35,23 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   if (isSettled(context)) return null;
   const page = { ...places, buttons: buttonsIn(context.doc), beside: tilesBeside(clusters, context) };
   yield;
-  let first = true;
+  let sales: readonly Element[] | null = null;
   for (const headings of mainHeadings(survey, context)) {
     yield;
     if (!headings) continue;
     const found: MainDraft[] = [];
-    for (const heading of first ? headings : headingsAtSale(headings, page)) {
+    for (const heading of headings) {
       yield;
+      // What is less likely to name it must stand in no tile, and before what buys.
+      const mayName = !sales || (isLoose(heading, page) && sales.some((sale) => follows(heading, sale)));
+      if (!mayName) continue;
       const draft = yield* mainDraft(heading, page);
       if (draft) found.push(draft);
     }
-    first = false;
     const [one] = found.toSorted((a, b) => namesBetter(b, context.doc) - namesBetter(a, context.doc));
     if (one && found.every((other) => other.root === one.root)) return one;
+    sales ??= looseSales(page);
+    if (sales.length === 0) return null;
   }
   return null;
 }
