@@ -1,4 +1,5 @@
 import { addTo, nearest, parentOf, WHOLE, within } from "./ancestors.ts";
+import type { Context } from "./context.ts";
 import { SMALLEST_PICTURE } from "./picture-sizes.ts";
 import type { Places } from "./places.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
@@ -23,6 +24,7 @@ export interface Cluster {
 
 /** Places, and what meets in them. */
 export interface Clustered extends Places {
+  readonly context: Context;
   readonly clusters: readonly Cluster[];
 }
 

@@ -1,12 +1,12 @@
 import { allIn } from "./ancestors.ts";
 import { ANY_COUNTRY, currencyCode, type MoneyHint } from "./currency.ts";
-import { type Furniture, findFurniture } from "./furniture.ts";
+import type { Furniture } from "./furniture.ts";
 import { nameKey } from "./plain-text.ts";
 import { readTag, type Tag } from "./price.ts";
 import { type Described, learnProducts } from "./structured.ts";
 
 /** What a whole document says of its products. */
-export interface Context {
+export interface Ground {
   readonly doc: Document;
   /** What is read: the document, or what it added. */
   readonly scopes: readonly ParentNode[];
@@ -14,7 +14,6 @@ export interface Context {
   readonly hint: MoneyHint;
   /** What a short text says of money here; kept with what was read first, so that the second half needs no second copy. */
   readonly readTag: (text: string) => Tag;
-  readonly furniture: Furniture;
   readonly described: readonly Described[];
   /** What the data says of the product with this link or name, if anything. */
   describedAs(link: string | null, title: string): Described | undefined;
@@ -22,6 +21,11 @@ export interface Context {
   readonly subject: string;
   /** Adds what the data in these elements says. */
   learn(scopes: readonly Element[]): Generator<undefined, void, undefined>;
+}
+
+/** The same with what can be seen, which only the second half asks for. */
+export interface Context extends Ground {
+  readonly furniture: Furniture;
 }
 
 /** Products that a page's data may describe, in all; more come from a hostile page. */
@@ -39,6 +43,17 @@ const HOME: Readonly<Record<string, string>> = {
   zh: "CN",
 };
 
+/** Calling codes (ITU-T E.164) of countries whose money has a sign in common with others'. */
+const CALLED =
+  "20EG 45DK 46SE 47NO 52MX 54AR 56CL 57CO 61AU 64NZ 65SG 852HK 886TW 92PK 94LK 977NP 971AE 212MA".split(" ");
+
+/** The country of the first telephone number that a page links to, where its money shares a sign; else "". */
+function calledIn(doc: Document): string {
+  const link = doc.querySelector('[href^="tel:+"],[href*="//wa.me/"]')?.getAttribute("href");
+  const number = link?.replace(/\D+/, "") ?? "";
+  return CALLED.find((code) => number.startsWith(code.slice(0, -2)))?.slice(-2) ?? "";
+}
+
 const pathOf = (address: string, base: string): string => {
   const url = address ? URL.parse(address, base) : null;
   return url && url.pathname.length > 1 ? url.pathname.replace(/\/$/, "") : "";
@@ -50,23 +65,21 @@ const declaredCodes = (doc: Document): readonly string[] =>
     .slice(0, 20)
     .flatMap((element) => currencyCode(element.getAttribute("content") ?? element.textContent) ?? []);
 
-/** ISO 3166 codes of the countries that the language and the address of a page point at. */
-function regionsOf({ location }: Document, language: string): readonly string[] {
+/** ISO 3166 codes of the countries that the language, the address and the telephone number of a page point at. */
+function regionsOf(doc: Document, language: string): readonly string[] {
   const [spoken = "", region = ""] = language.split(/[-_]/);
-  const domain = location?.hostname.split(".").at(-1) ?? "";
-  const countries = [region, domain.length === 2 ? domain : "", HOME[spoken.toLowerCase()] ?? ""].filter(
-    Boolean,
-  );
-  return countries.length === 0 && /^es$/i.test(spoken)
-    ? [ANY_COUNTRY]
-    : countries.map((code) => code.toUpperCase());
+  const domain = doc.location?.hostname.split(".").at(-1) ?? "";
+  const countries = [region, domain.length === 2 ? domain : "", HOME[spoken.toLowerCase()], calledIn(doc)]
+    .map((code) => code?.toUpperCase() ?? "")
+    .filter(Boolean);
+  return countries.length === 0 && /^es$/i.test(spoken) ? [ANY_COUNTRY] : countries;
 }
 
 /** What was read of a document, so that what it adds needs no second reading of the rest. */
-const known = new WeakMap<Document, Context>();
+const known = new WeakMap<Document, Ground>();
 
 /** Reads the parts of a document that concern all its products. */
-export function* readContext(doc: Document): Generator<undefined, Context, undefined> {
+export function* readContext(doc: Document): Generator<undefined, Ground, undefined> {
   const described: Described[] = [];
   const byPath = new Map<string, Described>();
   const byName = new Map<string, Described>();
@@ -87,13 +100,12 @@ export function* readContext(doc: Document): Generator<undefined, Context, undef
   const language = doc.documentElement.lang;
   const hint = { codes, regions: regionsOf(doc, language) };
   const trail = doc.querySelectorAll('h1,[class*="breadcrumb" i] a');
-  const context: Context = {
+  const context: Ground = {
     doc,
     scopes: [doc],
     language,
     hint,
     readTag: (text) => readTag(text, hint),
-    furniture: findFurniture(),
     described,
     describedAs: (link, title) =>
       byName.get(nameKey(title)) ??
@@ -113,8 +125,8 @@ export function* readContext(doc: Document): Generator<undefined, Context, undef
 export function* addedContext(
   doc: Document,
   added: readonly Element[],
-): Generator<undefined, Context, undefined> {
+): Generator<undefined, Ground, undefined> {
   const context = known.get(doc) ?? (yield* readContext(doc));
   yield* context.learn(added);
-  return { ...context, scopes: added, furniture: findFurniture() };
+  return { ...context, scopes: added };
 }

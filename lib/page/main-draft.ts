@@ -118,7 +118,7 @@ export function* mainDraft(
   const isBehind = (one: Element) => (one.compareDocumentPosition(heading) & 4) > 0;
   if (sale.length > 0 && sale.every(isBehind)) return null;
   const shop =
-    (bought.length > 0 && (prices.length > 0 || leadsToProduct(doc.URL))) ||
+    (bought.length > 0 && (prices.length > 0 || leadsToProduct(doc.URL) || counted.length > 0)) ||
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));
   if (!shop && !described) return null;
   const pictures: Element[] = [];

@@ -1,4 +1,4 @@
-import { nearest, parentOf, WHOLE } from "./ancestors.ts";
+import { nameOf, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
@@ -40,6 +40,11 @@ const namesTheShop = (heading: Element): boolean =>
 /** In CSS pixels. */
 const sizeOf = (element: Element): number =>
   Number.parseFloat(element.ownerDocument.defaultView?.getComputedStyle(element).fontSize ?? "") || 0;
+
+/** What markup calls the name of the product that a page is about. */
+const PRODUCT_NAMED =
+  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main)?[-_]*(name|title|nom|nombre)(?![a-z])/i;
+const NAMED = '[class*="name" i],[class*="title" i],[class*="nom" i],[id*="name" i],[id*="title" i]';
 
 /** What stands between a page's name and its shop's in a title. */
 const TITLE_BREAK = /\s*[|–—_»«·•:]\s*|\s+-\s+/;
@@ -91,14 +96,17 @@ export function* mainHeadings(
   context: Context,
 ): Generator<readonly Element[] | undefined, void, undefined> {
   const { doc, furniture } = context;
-  const shown = (selector: string) =>
+  const shown = (selector: string, called = /(?:)/) =>
     [...doc.querySelectorAll(selector)]
+      .filter((heading) => called.test(nameOf(heading)))
       .slice(0, MOST_HEADINGS)
       .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
   const first = shown("h1").filter((heading) => !namesTheShop(heading));
   if (first.length > 0) yield first;
   const named = yield* namedByHead(context);
   if (named && !first.includes(named)) yield [named];
+  const called = shown(NAMED, PRODUCT_NAMED);
+  if (called.length > 0) yield called;
   if (named || first.length > 0) return;
   const others = shown("h2,h3,[itemprop=name]").filter((heading) => !leadsElsewhere(heading));
   if (others.length > 0) yield others;

@@ -1,13 +1,13 @@
 import { isPlain, nearest } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
-import { addedContext, type Context, readContext } from "./context.ts";
+import { addedContext, type Ground, readContext } from "./context.ts";
 import { leadsToCollection, leadsToProduct } from "./link.ts";
 import { scopesAround } from "./scopes-around.ts";
 import { type Survey, surveyOf } from "./survey.ts";
 
 /** Where products may be on a page, before any is put together. */
 export interface Places {
-  readonly context: Context;
+  readonly context: Ground;
   readonly survey: Survey;
   /** True where the whole page was looked over: then it may be about one product. */
   readonly whole: boolean;

@@ -1,6 +1,7 @@
 import { clustersOf } from "./clusters.ts";
 import type { Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
+import { findFurniture } from "./furniture.ts";
 import { mainProduct } from "./main-product.ts";
 import type { Places } from "./places.ts";
 import type { FoundPage, FoundProduct } from "./product.ts";
@@ -20,8 +21,9 @@ function inOneCurrency(products: readonly FoundProduct[]): readonly FoundProduct
  * changed. `doubted` hears what was taken for a product and is none.
  */
 export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
-  const places = yield* withoutHiddenCards({ ...found, clusters: yield* clustersOf(found.survey) });
-  const { context, whole } = places;
+  const context = { ...found.context, furniture: findFurniture() };
+  const places = yield* withoutHiddenCards({ ...found, context, clusters: yield* clustersOf(found.survey) });
+  const { whole } = places;
   const draft = whole ? yield* mainProduct(places) : null;
   const main = draft && foundProduct({ role: "main", ...draft }, context);
   yield;

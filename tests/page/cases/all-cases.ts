@@ -12,6 +12,7 @@ import { PRICES_NEAR_BY } from "./prices-near-by.ts";
 import { SHOPS_ABROAD } from "./shops-abroad.ts";
 import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
 import { SHOPS_BY_MANY_HANDS } from "./shops-by-many-hands.ts";
+import { SHOPS_FROM_EVERYWHERE } from "./shops-from-everywhere.ts";
 import { SHOPS_HOME_MADE } from "./shops-home-made.ts";
 import { SHOPS_IN_OTHER_WORDS } from "./shops-in-other-words.ts";
 import { SHOPS_MET_LATE } from "./shops-met-late.ts";
@@ -34,6 +35,7 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["shops by kit", SHOPS_BY_KIT],
   ["shops by many hands", SHOPS_BY_MANY_HANDS],
   ["shops in other words", SHOPS_IN_OTHER_WORDS],
+  ["shops from everywhere", SHOPS_FROM_EVERYWHERE],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],
   ["shops without prices", SHOPS_WITHOUT_PRICES],
