@@ -33,6 +33,22 @@ const restsOf = learned(
   },
 );
 
+/** How often headings say the same. */
+const countsOf = learned(
+  () => new Map<string, number>(),
+  (known, scopes) => {
+    const headings = scopes.flatMap((scope) => allIn(scope, "h2,h3,h4,h5,h6"));
+    for (const heading of headings.slice(0, MOST_HEADINGS)) {
+      const key = nameKey(heading.textContent);
+      known.set(key, (known.get(key) ?? 0) + 1);
+    }
+  },
+);
+
+/** How much a heading is like others, from 0 (there is no second) up to 1: names differ, brands and makers come again. */
+export const commonness = (heading: Element, context: Context): number =>
+  1 - 1 / (countsOf(context).get(nameKey(heading.textContent)) ?? 1);
+
 /** A brand stands before different names, which are as a rule longer: a colour behind a name is shorter. */
 const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
   rests.size > 1 && [...rests].join("").length >= first.length * rests.size;

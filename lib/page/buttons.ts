@@ -5,6 +5,9 @@ const MOST_BUTTONS = 400;
 
 const BUY =
   /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online)|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|in winkel|lägg i|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|legg i|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|adaugă|в ко(рзину|личката)|у корпу|до кошика|купить|купити|купи\b|καλάθι|αγορά|カート|かご|購入|加入|购买|加購|구매|장바구니|(أضف|إضافة).{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|หยิบใส่|vào giỏ|giỏ hàng|mua ngay|keranjang|troli|कार्ट|add-?_?(to-?_?)?(cart|bag|basket)|cart\/add/i;
+/** Said alone. */
+const BUY_ALONE =
+  /^\W*(buy|purchase|kaufen|bestellen|acheter|acquista|ordina|kopen|bestel|kup|zamawiam|osta|köp|køb|kjøp|купи(ть)?|заказать|buy now!?|购买|買う|구매하기)\W*$/i;
 const BUTTONS =
   'button,[type=submit],[type=image],[role=button],a[class*="cart"],a[class*="btn" i],a[class*="button" i],a[href*="add="],form[action*="cart/add"]';
 
@@ -15,9 +18,8 @@ const QUANTITIES =
 /** Whether a button, a link or a form puts a product into a basket. */
 export const buys = (button: Element): boolean => {
   const said = ["class", "id", "value", "action", "alt", "src"].map((name) => button.getAttribute(name));
-  return (
-    BUY.test([...said, button.textContent.slice(0, 80)].join("\n")) || button.getAttribute("name") === "add"
-  );
+  const text = button.textContent.slice(0, 200).replace(/\s+/g, " ");
+  return BUY.test([...said, text.slice(0, 80)].join("\n")) || BUY_ALONE.test(text) || said[2] === "add";
 };
 
 /** Buttons, links and forms that may buy a product, in a document or a part of it. */

@@ -1,7 +1,6 @@
 import { addTo, nearest, parentOf, WHOLE, within } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import { SMALLEST_PICTURE } from "./picture-sizes.ts";
-import type { Places } from "./places.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import type { Survey } from "./survey.ts";
 
@@ -22,9 +21,10 @@ export interface Cluster {
   readonly holdsMore: boolean;
 }
 
-/** Places, and what meets in them. */
-export interface Clustered extends Places {
+/** What a page shows, and what meets in it. */
+export interface Clustered {
   readonly context: Context;
+  readonly survey: Survey;
   readonly clusters: readonly Cluster[];
 }
 

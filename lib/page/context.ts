@@ -1,31 +1,31 @@
 import { allIn } from "./ancestors.ts";
 import { ANY_COUNTRY, currencyCode, type MoneyHint } from "./currency.ts";
-import type { Furniture } from "./furniture.ts";
+import { type Furniture, findFurniture } from "./furniture.ts";
+import type { Places } from "./places.ts";
 import { nameKey } from "./plain-text.ts";
-import { readTag, type Tag } from "./price.ts";
 import { type Described, learnProducts } from "./structured.ts";
 
 /** What a whole document says of its products. */
-export interface Ground {
+export interface Context {
   readonly doc: Document;
   /** What is read: the document, or what it added. */
-  readonly scopes: readonly ParentNode[];
+  readonly scopes: Places["scopes"];
   readonly language: string;
   readonly hint: MoneyHint;
-  /** What a short text says of money here; kept with what was read first, so that the second half needs no second copy. */
-  readonly readTag: (text: string) => Tag;
+  /** What a short text says of money; kept with what was read first, so that the second half needs no second copy. */
+  readonly readTag: Places["readTag"];
+  readonly furniture: Furniture;
   readonly described: readonly Described[];
   /** What the data says of the product with this link or name, if anything. */
   describedAs(link: string | null, title: string): Described | undefined;
   /** What the page is a list of, in words: its main heading and breadcrumbs. */
   readonly subject: string;
-  /** Adds what the data in these elements says. */
-  learn(scopes: readonly Element[]): Generator<undefined, void, undefined>;
 }
 
-/** The same with what can be seen, which only the second half asks for. */
-export interface Context extends Ground {
-  readonly furniture: Furniture;
+/** What concerns all readings of a document. */
+interface Known extends Omit<Context, "scopes" | "furniture" | "readTag"> {
+  /** Adds what the data in these elements says. */
+  learn(scopes: Places["scopes"]): Generator<undefined, void, undefined>;
 }
 
 /** Products that a page's data may describe, in all; more come from a hostile page. */
@@ -76,10 +76,10 @@ function regionsOf(doc: Document, language: string): readonly string[] {
 }
 
 /** What was read of a document, so that what it adds needs no second reading of the rest. */
-const known = new WeakMap<Document, Ground>();
+const known = new WeakMap<Document, Known>();
 
 /** Reads the parts of a document that concern all its products. */
-export function* readContext(doc: Document): Generator<undefined, Ground, undefined> {
+function* readDocument(doc: Document): Generator<undefined, Known, undefined> {
   const described: Described[] = [];
   const byPath = new Map<string, Described>();
   const byName = new Map<string, Described>();
@@ -98,14 +98,11 @@ export function* readContext(doc: Document): Generator<undefined, Ground, undefi
   for (const code of declaredCodes(doc)) codes.add(code);
   yield;
   const language = doc.documentElement.lang;
-  const hint = { codes, regions: regionsOf(doc, language) };
   const trail = doc.querySelectorAll('h1,[class*="breadcrumb" i] a');
-  const context: Ground = {
+  return {
     doc,
-    scopes: [doc],
     language,
-    hint,
-    readTag: (text) => readTag(text, hint),
+    hint: { codes, regions: regionsOf(doc, language) },
     described,
     describedAs: (link, title) =>
       byName.get(nameKey(title)) ??
@@ -117,16 +114,18 @@ export function* readContext(doc: Document): Generator<undefined, Ground, undefi
       .join("\n"),
     learn: (scopes) => learnProducts(scopes, learn),
   };
-  known.set(doc, context);
-  return context;
 }
 
-/** What is known of a document, and of what it added. */
-export function* addedContext(
-  doc: Document,
-  added: readonly Element[],
-): Generator<undefined, Ground, undefined> {
-  const context = known.get(doc) ?? (yield* readContext(doc));
-  yield* context.learn(added);
-  return { ...context, scopes: added };
+/** What the document of these places says; where it was read before, no more than what was added is read. */
+export function* readContext({
+  doc,
+  scopes,
+  whole,
+  readTag,
+}: Places): Generator<undefined, Context, undefined> {
+  const before = whole ? undefined : known.get(doc);
+  const read = before ?? (yield* readDocument(doc));
+  known.set(doc, read);
+  if (before) yield* before.learn(scopes);
+  return { ...read, scopes, readTag, furniture: findFurniture() };
 }

@@ -40,8 +40,10 @@ const MOST_TEXT = 600;
  * Each doubt is named in the words that a person reads who asks why (`tests/browser/explain-page.ts`); the build of
  * the extension drops the names.
  */
-const standsApart: Doubt = ({ root, prices, context: { furniture } }) =>
-  furniture.isApart(root) || (prices.length > 0 && prices.every(({ element }) => furniture.isApart(element)));
+const standsApart: Doubt = ({ root, pictures, prices, context: { furniture } }) =>
+  furniture.isApart(root) ||
+  pictures.every((picture) => furniture.isApart(picture)) ||
+  (prices.length > 0 && prices.every(({ element }) => furniture.isApart(element)));
 const isPutAwayWithItsList: Doubt = ({ root, pictures, prices, context: { furniture } }) =>
   isPutAway(root, furniture) ||
   (prices.length > 0 && arePutAway([...pictures, ...prices.map(({ element }) => element)], root, furniture));
@@ -95,6 +97,7 @@ const LEAST_NAMED_PRICED = 0.5;
 const isOddOneOut: Doubt = ({ product, prices, root, survey }) => {
   const { evidence, link, title = "" } = product() ?? {};
   if (prices.length === 0 || evidence?.includes("structured") || leadsToProduct(link ?? "")) return false;
+  if (buttonsIn(root).some(buys)) return false;
   const list = listAround(root, survey);
   if (!list) return false;
   const named = prices.some(({ words }) => letters(words) > 2 && title.includes(words));

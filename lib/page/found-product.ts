@@ -32,9 +32,9 @@ export interface Draft {
 /** A picture narrower than this part of the widest is a stamp on it, or one of its small views. Layout choice. */
 const STAMP = 0.4;
 
-/** Puts the picture that shows first: displayed, not see-through, not a stand-in nor a stamp; a back picture comes after the front. */
+/** Puts the picture that shows first: displayed, not see-through, no stand-in, no stamp, no slide that waits; a back picture comes after the front. */
 function byFront(
-  pictures: readonly Element[],
+  { root, pictures }: Draft,
   { doc, furniture }: Context,
   standsIn: StandsIn,
 ): { picture: Element; urls: readonly string[] }[] {
@@ -48,7 +48,8 @@ function byFront(
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
     const stamp = (widths[i] ?? 0) < STAMP * widest;
-    const faults = [clear || stamp, hidden, urls.length === 0];
+    const aside = !alone && root.contains(picture.closest('[aria-hidden="true"]'));
+    const faults = [aside, clear || stamp, hidden, urls.length === 0];
     return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };
   });
   return ranked.sort((a, b) => a.rank - b.rank);
@@ -68,7 +69,7 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
   const { root, role, prices } = draft;
   const { language, subject } = context;
   const standsIn = standInsOf(context);
-  const ranked = byFront(draft.pictures, context, standsIn);
+  const ranked = byFront(draft, context, standsIn);
   const image = ranked[0]?.picture ?? null;
   const anchor = draft.link ? null : linkIn(root, image);
   const link = draft.link ? (URL.parse(draft.link, root.baseURI)?.href ?? null) : anchor && linkUrl(anchor);

@@ -64,7 +64,11 @@ export function leadsNowhere(
   if (context.language && !SPOKEN.test(context.language)) return false;
   const name = nameKey(title);
   return !all.some((pressed) => {
-    const said = nameKey(`${pressed.textContent} ${pressed.getAttribute("aria-label") ?? ""}`);
+    // A number alone counts who likes it.
+    const said = nameKey(`${pressed.textContent} ${pressed.getAttribute("aria-label") ?? ""}`).replace(
+      /^\d+$/,
+      "",
+    );
     const text = `${pressed.textContent} ${pressed.className}`.slice(0, 200);
     return said === "" || said.includes(name) || name.includes(said) || DETAILS.test(text);
   });

@@ -12,12 +12,16 @@ const COLLECTION = /\/(product-)?(categor(y|ies)|collections?|kategorien?)\/[^/]
 /** Whether a link leads, by its wording, to a list of products. */
 export const leadsToCollection = (link: string): boolean => COLLECTION.test(link);
 
+/** Links to a script that shows one product, told by its number. */
+const PRODUCT_SCRIPT =
+  /\/(product|produkt|produit|produto|producto|prodotto|urun|goods|item)(?!s)[-_]?(detail\w*|page|view|info|single)?(\.\w+)?\?(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id|sku|no|code|slug)=/i;
+
 /** Links to one product; a list may lie in the same folder. */
 const PRODUCT_PATH =
   /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|tuote|item|p|dp)\/(?!(list|index|search|categor\w*|all|new|best)([./?#]|$))[^/]+/i;
 
 /** Whether a link leads, by its wording, to one product. */
-export const leadsToProduct = (link: string): boolean => PRODUCT_PATH.test(link);
+export const leadsToProduct = (link: string): boolean => PRODUCT_PATH.test(link) || PRODUCT_SCRIPT.test(link);
 
 /** Whether a link leads to a category or a journal instead of one product. */
 export const leadsToGroup = (link: string): boolean => GROUP.test(link);

@@ -3,12 +3,14 @@ import type { Context } from "./context.ts";
 import { isStruck } from "./is-struck.ts";
 import { plainText } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
+import { settleMoney } from "./settle-money.ts";
 import { isAside, isNamedPart } from "./what-for.ts";
 
 /** The price that a button names ("Add to bag, $188"). */
 function priceOn(button: Element, context: Context): PriceLeaf[] {
   const text = plainText(button.textContent);
-  const { amounts, words, denied } = context.readTag(text);
+  const { amounts: written, words, denied } = context.readTag(text);
+  const amounts = settleMoney(written, context.hint);
   return denied || amounts.length === 0 ? [] : [{ element: button, text, tag: text, words, amounts }];
 }
 

@@ -1,16 +1,21 @@
 import { isPlain, nearest } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
-import { addedContext, type Ground, readContext } from "./context.ts";
 import { leadsToCollection, leadsToProduct } from "./link.ts";
+import { readTag } from "./price.ts";
+import type { WrittenPrice } from "./price-leaf.ts";
 import { scopesAround } from "./scopes-around.ts";
 import { type Survey, surveyOf } from "./survey.ts";
 
 /** Where products may be on a page, before any is put together. */
 export interface Places {
-  readonly context: Ground;
-  readonly survey: Survey;
+  readonly doc: Document;
+  /** What was looked over: the document, or what it added. */
+  readonly scopes: readonly (Document | Element)[];
+  readonly survey: Survey<WrittenPrice>;
   /** True where the whole page was looked over: then it may be about one product. */
   readonly whole: boolean;
+  /** What a short text says of money; brought along, so that the second half needs no second copy. */
+  readonly readTag: typeof readTag;
 }
 
 /** Links by which a tile without a price may be known; looser than `leadsToProduct`. */
@@ -19,15 +24,25 @@ const PRODUCT_LINKS = ["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${
 /** Classes by which tiles without a price may be known on a page that is a collection by its address. */
 const PRODUCT_NAMES = '[class*="product" i] a[href]';
 
+/** Markup and data that describe products. */
+const DESCRIBED =
+  '[itemtype*="schema.org/Product" i],[typeof*="Product"],meta[property="og:type"][content*="product" i],meta[property*="price:amount"]';
+const DESCRIBES = /Product(Group|Model)?"/;
+
+const isDescribed = (doc: Document): boolean =>
+  doc.querySelector(DESCRIBED) !== null ||
+  [...doc.querySelectorAll('script[type*="ld+json" i]')].some(({ textContent }) =>
+    DESCRIBES.test(textContent),
+  );
+
 /** The places, or null where nothing can come of them. */
 function worthwhile(places: Places): Places | null {
-  const { whole, survey, context } = places;
-  const { doc, described } = context;
+  const { doc, whole, survey } = places;
   if (survey.prices.length > 0) return places;
-  const told = () => described.length > 0 || doc.querySelector(PRODUCT_LINKS) !== null;
   const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
   const sells = () => leadsToProduct(doc.URL) || buttonsIn(doc).some(buys) || lists();
-  return survey.pictures.length > 0 && (told() || (whole && sells())) ? places : null;
+  const told = () => doc.querySelector(PRODUCT_LINKS) !== null || (whole && sells()) || isDescribed(doc);
+  return survey.pictures.length > 0 && told() ? places : null;
 }
 
 /**
@@ -36,9 +51,9 @@ function worthwhile(places: Places): Places | null {
  */
 export function* findPlaces(doc: Document): Generator<undefined, Places | null, undefined> {
   if (!doc.defaultView || !doc.body) return null;
-  const context = yield* readContext(doc);
-  const survey = yield* surveyOf([doc.body], context.hint);
-  return worthwhile({ context, survey, whole: true });
+  const survey = yield* surveyOf([doc.body]);
+  yield;
+  return worthwhile({ doc, scopes: [doc], survey, whole: true, readTag });
 }
 
 /** The same in nodes that a page added later, without reading the rest of it again. */
@@ -48,9 +63,8 @@ export function* findAddedPlaces(
 ): Generator<undefined, Places | null, undefined> {
   if (!doc.defaultView) return null;
   const plain = added.flatMap((element) => nearest(element, isPlain) ?? []);
-  const context = yield* addedContext(doc, plain);
   const scopes = yield* scopesAround(doc, plain);
   if (scopes.length === 0) return null;
-  const survey = yield* surveyOf(scopes, context.hint);
-  return worthwhile({ context, survey, whole: false });
+  const survey = yield* surveyOf(scopes);
+  return worthwhile({ doc, scopes: plain, survey, whole: false, readTag });
 }

@@ -1,19 +1,23 @@
 import { parentOf } from "./ancestors.ts";
 import { buys } from "./buttons.ts";
-import type { MoneyHint } from "./currency.ts";
 import { letters } from "./letters.ts";
-import { type Amount, readTag } from "./price.ts";
+import { type Amount, readTag, type WrittenAmount } from "./price.ts";
 import { DIGITS } from "./scan-money.ts";
 import { PART_NAME } from "./what-for.ts";
 
-/** A short piece of text on the page that shows a price. */
-export interface PriceLeaf {
+/** A short piece of text on the page that shows a price, as it is written. */
+export interface WrittenPrice {
   readonly element: Element;
   readonly text: string;
   /** The same with the words around it, where they are few. */
   readonly tag: string;
   /** The text without its amounts. */
   readonly words: string;
+  readonly amounts: readonly WrittenAmount[];
+}
+
+/** The same with its currency. */
+export interface PriceLeaf extends WrittenPrice {
   readonly amounts: readonly Amount[];
 }
 
@@ -29,6 +33,10 @@ const FIGURE = new RegExp(`[${DIGITS}]`);
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
 const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
 
+/** Whether blocks lie on both sides of a text. */
+const standsBetween = ({ previousSibling, nextSibling }: Node): boolean =>
+  [previousSibling, nextSibling].every((side) => side && /^(P|DIV|H\d|LI|DD)$/.test(side.nodeName));
+
 /**
  * Text of an element cut into pieces: raised cents get their point back; words of one sentence stay apart by a space,
  * other pieces by a line break. `displayed`: without what is not.
@@ -41,7 +49,7 @@ function joinedText(element: Element, displayed = false): string {
     const raw = node.nodeValue ?? "";
     const piece = raw.trim();
     if (piece && displayed && parentOf(node)?.checkVisibility() === false) continue;
-    if (/^[^\S\n]/.test(raw)) gap = " ";
+    if (/^[^\S\n]/.test(raw) && (piece || !standsBetween(node))) gap = " ";
     if (!piece) continue;
     if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
     else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += gap;
@@ -55,7 +63,9 @@ function joinedText(element: Element, displayed = false): string {
 const lengthOf = ({ textContent }: Element): number =>
   textContent.length < LONGEST_SOURCE ? textContent.replace(/\s+/g, " ").length : LONGEST_SOURCE;
 
-const sameWhole = (a: readonly Pick<Amount, "amount">[], b: readonly Amount[]): boolean =>
+type Sum = Pick<WrittenAmount, "amount">;
+
+const sameWhole = (a: readonly Sum[], b: readonly Sum[]): boolean =>
   a.length === b.length && a.every(({ amount }, i) => Math.trunc(amount) === Math.trunc(b[i]?.amount ?? 0));
 
 /** Where a sentence ends and another begins. */
@@ -69,13 +79,14 @@ function isInProse(element: Element): boolean {
 }
 
 /** The price tag that a text node belongs to, or null where it is none. */
-export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
+export function priceLeafAt(node: Node): WrittenPrice | null {
   const written = node.nodeValue ?? "";
   if (!FIGURE.test(written)) return null;
-  const text = written.trim();
+  if (written.length > LONGEST_SOURCE) return null;
+  const text = written.replace(/\s+/g, " ").trim();
   const element = parentOf(node);
   if (!element || text.length > LONGEST_TAG) return null;
-  const alone = readTag(letters(text) > MOST_LETTERS ? "" : text, hint);
+  const alone = readTag(letters(text) > MOST_LETTERS ? "" : text);
   const own = alone.amounts;
   if (own.length === 0 && !FIGURES.test(text)) return null;
   if (element.closest("script,style,noscript,template,option,label,textarea")) return null;
@@ -88,27 +99,28 @@ export function priceLeafAt(node: Node, hint: MoneyHint): PriceLeaf | null {
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
     const wide = parent && lengthOf(parent) < LONGEST_TAG / 2;
     let joined = wide ? joinedText(parent) : text;
-    let around = joined === text ? alone : readTag(joined, hint);
+    let around = joined === text ? alone : readTag(joined);
     if (wide && around.denied && !alone.denied) {
       joined = joinedText(parent, true);
-      around = readTag(joined, hint);
+      around = readTag(joined);
     }
     const same = sameWhole(own, around.amounts);
     const { denied, amounts } = same ? around : alone;
     return denied ? null : { element, text, tag: same ? joined : text, words: alone.words, amounts };
   }
-  const figure = readTag(`${text},-`, hint).amounts;
+  let plain: WrittenPrice | null = null;
+  const figure = readTag(`${text},-`).amounts;
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
-    if (lengthOf(up) > LONGEST_TAG) return null;
+    if (lengthOf(up) > LONGEST_TAG) break;
     const tag = joinedText(up);
     const names = `${up.className} ${up.getAttribute("itemprop")}`;
     const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && /^[\d.,' ]+$/.test(text);
-    const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag, hint);
+    const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag);
     // The amount begins with this figure, or it is another's: sizes stand beside a price.
     if (amounts.some(({ amount }) => sameWhole([{ amount }], figure)))
       return { element: up, text: tag, tag, words, amounts };
-    if (amounts.length > 0) return null;
-    if (bare) return { element: up, text, tag, words, amounts: figure };
+    if (amounts.length > 0) break;
+    if (bare) plain ??= { element: up, text, tag, words, amounts: figure };
   }
-  return null;
+  return plain;
 }

@@ -1,6 +1,7 @@
 import { SOME } from "./amount-mark.ts";
-import { currencyOf, type MoneyHint, THOUSANDTHS } from "./currency.ts";
 import { isLetter } from "./letters.ts";
+import { meaningsOf } from "./money-signs.ts";
+import { parseAmount, THOUSANDTHS } from "./parse-amount.ts";
 import type { Price } from "./product.ts";
 import { scanMoney } from "./scan-money.ts";
 
@@ -25,37 +26,26 @@ const SENTENCE = new RegExp(
   `^[^${SOME}]*[A-Z${WORD}][^${SOME}]*${SOME} (?!(?:a|an|to|per|pro|par|al|por|inc|ink|each|plus|ex|for \\d)[^${WORD}])[${WORD}]+[^${SOME}]*$|${SOME} (?!inc|ink|per|pro|to |for \\d)(?:[A-Z${WORD}]+[ ,]+){2}[A-Z${WORD}]|, [${WORD}]+ [${WORD}]+ ${SOME}|(?:[A-Z${WORD}]+ ){2}[${WORD}]+, ${SOME}|${SOME}, [${WORD}]+ [${WORD}]+ |${SOME} per person`,
 );
 
-/**
- * The value of a number as a price tag writes it: "1.299,00", "1,24,999", "1’299.00", "10000,00". A single
- * separator before exactly three digits parts thousands, unless the currency counts in thousandths.
- */
-export function parseAmount(written: string, currency: string | null = null): number {
-  const text = written.replace(/[ '’٬]/g, "").replaceAll("٫", ".");
-  const last = Math.max(text.lastIndexOf("."), text.lastIndexOf(","));
-  if (last < 0) return Number(text);
-  const fraction = text.slice(last + 1);
-  const whole = text.slice(0, last);
-  const marks = new Set(text.replace(/\d/g, ""));
-  const many = text.replace(/\d/g, "").length > 1;
-  const thousands =
-    fraction.length === 3 &&
-    (many ? marks.size === 1 : !/^0?$/.test(whole) && !THOUSANDTHS.has(currency ?? ""));
-  const digits = whole.replace(/[.,]/g, "");
-  return Number(thousands ? digits + fraction : `${digits}.${fraction}`);
-}
-
-/** An amount on a page, with what is said around it. */
-export interface Amount extends Price {
+/** An amount on a page as it is written, with what is said around it. */
+export interface WrittenAmount {
+  readonly amount: number;
+  /** Its digits as the page writes them. */
+  readonly written: string;
+  /** ISO 4217 codes that its sign may mean; null: it has none. */
+  readonly meant: readonly string[] | null;
   /** The text it stands in, in lower case, with a mark in place of each amount. */
   readonly said: string;
   /** Which of the marks is this amount's, from 0. */
   readonly at: number;
 }
 
+/** The same with its currency, which only all that a page tells can settle. */
+export interface Amount extends WrittenAmount, Price {}
+
 /** What a short text says of money. */
 export interface Tag {
   /** Every amount, in order. */
-  readonly amounts: readonly Amount[];
+  readonly amounts: readonly WrittenAmount[];
   /** What it says besides. */
   readonly words: string;
   /** True where its words deny that the amount is a price. */
@@ -75,23 +65,22 @@ function wordsIn(rest: string): string {
 const NO_TAG: Tag = { amounts: [], words: "", denied: false };
 
 /** Reads a short text as a price tag. */
-export function readTag(text: string, hint: MoneyHint): Tag {
+export function readTag(text: string): Tag {
   const { found, rest } = scanMoney(text);
   if (found.length === 0) return NO_TAG;
   const said = rest.toLowerCase();
   const parts = said.split(SOME);
-  const read = found.map(([sign, number], at) => {
-    const currency = currencyOf(sign, hint);
+  const read = found.map(([sign, written], at) => {
+    const meant = sign === null ? null : meaningsOf(sign);
+    const amount = parseAmount(written, THOUSANDTHS.has(meant?.[0] ?? ""));
     const denied = NO_PRICE.test(`${parts[at]}${SOME}${parts[at + 1]}`);
-    return { amount: parseAmount(number, currency), currency, said, at, denied };
+    return { amount, written, meant, said, at, denied };
   });
   const worth = read.filter(({ amount }) => amount > 0 && Number.isFinite(amount));
   // From nothing to something: the span of a filter.
   const fromZero = worth.length === 1 && read.length === 2;
   const extra = /^[^\d¤]*\+ ?¤|^[-−–]¤|^[«“„"]/.test(rest);
   const denied = fromZero || extra || read[0]?.denied === true || SENTENCE.test(rest);
-  const amounts = worth
-    .filter((one) => denied || !one.denied)
-    .map(({ amount, currency, said, at }) => ({ amount, currency, said, at }));
+  const amounts = worth.filter((one) => denied || !one.denied).map(({ denied: _, ...one }) => one);
   return { amounts, words: wordsIn(rest), denied };
 }

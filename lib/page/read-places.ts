@@ -1,11 +1,12 @@
 import { clustersOf } from "./clusters.ts";
+import { readContext } from "./context.ts";
 import type { Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
-import { findFurniture } from "./furniture.ts";
 import { mainProduct } from "./main-product.ts";
 import type { Places } from "./places.ts";
 import type { FoundPage, FoundProduct } from "./product.ts";
 import { readTiles } from "./read-tiles.ts";
+import { settleSurvey } from "./settle-money.ts";
 import { withoutHiddenCards } from "./without-hidden-cards.ts";
 import { withoutRepeats } from "./without-repeats.ts";
 
@@ -21,10 +22,10 @@ function inOneCurrency(products: readonly FoundProduct[]): readonly FoundProduct
  * changed. `doubted` hears what was taken for a product and is none.
  */
 export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
-  const context = { ...found.context, furniture: findFurniture() };
-  const places = yield* withoutHiddenCards({ ...found, context, clusters: yield* clustersOf(found.survey) });
-  const { whole } = places;
-  const draft = whole ? yield* mainProduct(places) : null;
+  const context = yield* readContext(found);
+  const survey = settleSurvey(found.survey, context.hint);
+  const places = yield* withoutHiddenCards({ context, survey, clusters: yield* clustersOf(survey) });
+  const draft = found.whole ? yield* mainProduct(places) : null;
   const main = draft && foundProduct({ role: "main", ...draft }, context);
   yield;
   const tiles = yield* readTiles(places, main && draft, doubted);

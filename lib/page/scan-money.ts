@@ -1,8 +1,11 @@
 import { SOME } from "./amount-mark.ts";
-import { signAt, tellsWhich } from "./currency.ts";
+import { signAt, tellsWhich } from "./money-signs.ts";
 
 const NUMBER =
   /\d{1,3}(?:[., '’٬]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
+
+/** Short words that are signs of money behind amounts alone. */
+const BEHIND = new Set(["d", "da", "br", "ks", "km", "mt", "lek"]);
 
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
@@ -40,8 +43,8 @@ export function scanMoney(written: string): Scan {
     if (index < from) continue;
     const before = lower.slice(from, index).trimEnd().replace(/\.$/, "");
     let sign = signAt(before, true);
-    // "N25,000" is in naira, "N95" a mask.
-    if (sign === "n" && !number.includes(",")) sign = null;
+    // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
+    if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
     let start = index;
     const behind = lower.slice(end, end + 8);
     if (sign) {
@@ -57,7 +60,7 @@ export function scanMoney(written: string): Scan {
         ? null
         : signAt(behind.trimStart(), false);
       // These stand before amounts alone: "26R" are points.
-      if (sign === "r" || sign === "n") sign = null;
+      if (sign === "r" || sign === "n" || (sign === "d" && !/[.,]\d{3}$/.test(number))) sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);
       if (!sign && !dashed) continue;
       end += sign ? behind.length - behind.trimStart().length + sign.length : 2;

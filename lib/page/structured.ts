@@ -1,7 +1,7 @@
 import { allIn, nearest, parentOf, within } from "./ancestors.ts";
 import { currencyCode } from "./currency.ts";
+import { parseAmount, THOUSANDTHS } from "./parse-amount.ts";
 import { plainText } from "./plain-text.ts";
-import { parseAmount } from "./price.ts";
 import type { Price } from "./product.ts";
 
 /** A product as a page's data describes it. Every field is checked; nothing of it is trusted further. */
@@ -45,7 +45,7 @@ const words = (value: unknown): string => {
 /** A number that a page wrote as a number or as a price tag's text; null where there is none above 0. */
 function amountOf(value: unknown, currency: string | null): number | null {
   const digits = typeof value === "number" ? String(value) : plainText(value).match(/\d[\d.,' ]*/)?.[0];
-  const amount = digits ? parseAmount(digits.replace(/[.,' ]+$/, ""), currency) : 0;
+  const amount = digits ? parseAmount(digits.replace(/[.,' ]+$/, ""), THOUSANDTHS.has(currency ?? "")) : 0;
   return amount > 0 && Number.isFinite(amount) ? amount : null;
 }
 

@@ -1,7 +1,6 @@
 import { countUp, nameOf, within } from "./ancestors.ts";
-import type { MoneyHint } from "./currency.ts";
 import { BROKEN, SMALLEST_PICTURE } from "./picture-sizes.ts";
-import { type PriceLeaf, priceLeafAt } from "./price-leaf.ts";
+import { type PriceLeaf, priceLeafAt, type WrittenPrice } from "./price-leaf.ts";
 
 /** Bounds on hostile pages. */
 const MOST_PICTURES = 4000;
@@ -17,11 +16,11 @@ const LOGO_FILE = /\blogo|[-_]logo/i;
 export const PICTURES =
   'img,video[poster],[style*="url("],[data-bg],[data-background],[data-bgset],[data-background-image]';
 
-/** What a stretch of page shows that products are made of. */
-export interface Survey {
+/** What a stretch of page shows that products are made of; `P`: its prices as written, or with their currency. */
+export interface Survey<P extends WrittenPrice = PriceLeaf> {
   /** Elements that may show a product's picture, in document order. */
   readonly pictures: readonly Element[];
-  readonly prices: readonly PriceLeaf[];
+  readonly prices: readonly P[];
   /** How many of the pictures and prices lie inside each ancestor. */
   readonly picturesIn: ReadonlyMap<Element, number>;
   readonly pricesIn: ReadonlyMap<Element, number>;
@@ -40,7 +39,9 @@ function isIcon(element: Element): boolean {
   const sized = Math.min(width, height) > 2 && (!failed(element) || (width === height && width !== BROKEN));
   const shown = sized
     ? Math.min(width, height)
-    : Number(element.getAttribute("width")) || Number.POSITIVE_INFINITY;
+    : Math.min(
+        ...["width", "height"].map((side) => Number(element.getAttribute(side)) || Number.POSITIVE_INFINITY),
+      );
   if (shown < SMALLEST_PICTURE) return true;
   if (LOGO_FILE.test(element.getAttribute("src") ?? "") && shown < 2 * SMALLEST_PICTURE) return true;
   // What leads to the store's first page and is called a logo is one at any size.
@@ -57,12 +58,9 @@ function isIcon(element: Element): boolean {
 }
 
 /** Looks over `scopes` (elements that do not overlap) and their open shadow roots for pictures and prices, yielding as it goes. */
-export function* surveyOf(
-  scopes: readonly Element[],
-  hint: MoneyHint,
-): Generator<undefined, Survey, undefined> {
+export function* surveyOf(scopes: readonly Element[]): Generator<undefined, Survey<WrittenPrice>, undefined> {
   const pictures: Element[] = [];
-  const prices = new Map<Element, PriceLeaf>();
+  const prices = new Map<Element, WrittenPrice>();
   const picturesIn = new Map<Element, number>();
   const pricesIn = new Map<Element, number>();
   const roots: (Element | ShadowRoot)[] = [...scopes];
@@ -84,7 +82,7 @@ export function* surveyOf(
         if (shadowRoot && roots.length < MOST_SHADOWS) roots.push(shadowRoot);
         continue;
       }
-      const leaf = priceLeafAt(node, hint);
+      const leaf = priceLeafAt(node);
       if (!leaf) continue;
       if (!prices.has(leaf.element)) countUp(pricesIn, leaf.element);
       prices.set(leaf.element, leaf);

@@ -1,5 +1,5 @@
 import { parentOf } from "./ancestors.ts";
-import { nameInHeading } from "./brands.ts";
+import { commonness, nameInHeading } from "./brands.ts";
 import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
@@ -84,6 +84,7 @@ function weigh(
   link: string | null,
   told: readonly string[],
   least: number,
+  context: Context,
 ): Guess | null {
   let marked: Element | null = null;
   let score = 0;
@@ -112,9 +113,11 @@ function weigh(
   if (ACTION.test(text) || (!marked && isSticker(text))) score -= 5;
   if (key.length < 3) score -= 4;
   if (text.length > 120) score -= 3;
-  if (FACTS.test(text)) score -= 1;
+  if (FACTS.test(text) || (!marked && /[.。!?]$/.test(text))) score -= 1;
   if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one))) score += 3;
-  score += Math.min(key.length, 16) / 16;
+  // Of several headings the first that no other tile has; of other texts the longest.
+  score +=
+    marked && /^H[1-6]$/.test(marked.tagName) ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
   if (score > least && (isConcealed(holder, root) || (!marked && liesOver(holder)))) score -= 2;
   return { text, from, score };
 }
@@ -159,11 +162,11 @@ export function titleIn(
     const written = node.nodeValue ?? "";
     if (!parent || !/\p{L}/u.test(written)) continue;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
-    const part = written.trim();
+    const part = written.replace(/\s+/g, " ").trim();
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && letters(price.words) < SHORTEST_NAME) continue;
     n++;
-    const guess = weigh(written, parent, root, address, told, best.score);
+    const guess = weigh(written, parent, root, address, told, best.score, context);
     if (guess && guess.score > best.score && !(price && guess.score <= UNTOLD))
       best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
   }

@@ -12,6 +12,10 @@ const ASIDE =
 const PART =
   /(\/|per|pro|par|por|na|al) ?(mo|month|monat|mois|m[eê]s|mese|mies|mnd|md|kk|week|kg|100|[lg]|ml)\b|\/ ?(月|شهر|חודש|мес)|bez dph|\bexcl|\bex\.? (vat|gst|btw|moms|tax)|netto|hors taxe|ohne mwst|sin iva|\b(com|no|via|pelo) (o )?(pix|boleto)\b/;
 
+/** The same before an amount: it lacks the tax. */
+const UNTAXED =
+  /(\bex\.? (vat|gst|btw|moms|tax)|\bexcl[a-zà-ž.]*( [a-zà-ž]+)?|netto|hors taxes?|\bht|ohne mwst\.?|sin iva|bez (vat|dph|pdv)|fără tva|без ндс|без пдв|senza iva|kdv hariç|未税|税抜):? ?$/;
+
 /** What an amount is for that buys one piece, where a pack may be on sale. */
 const PIECE =
   /(\/|per|pro|par|por|al|alla|à la|za) ?(pz|pezzo|pcs?|piece|pièce|pieza|peça|ud|unidad\w*|un|unit|stk|stück|stuk|st|szt|sztukę|ks|kus|db|adet|pa(?:ir|ar|ire|io)|шт|個|枚|点|件|개|قطعة)(?![a-zà-ž])|\b(cad|cadauno|each|ea)\b\.?\)/;
@@ -21,7 +25,7 @@ const PIECE_BEFORE =
   /(je|stückpreis|einzelpreis|unitari[oa]|unitaire|(unit|piece) price|styckpris|stykpris|stuksprijs|za sztukę|あたり|単価|개당):? ?$/;
 
 /** What markup calls a part of a price, or how many parts there are. */
-export const PART_NAME = /instal|parcel|taksit|unit-?price|pangv/i;
+export const PART_NAME = /instal|parcel|taksit|unit-?price|price-?(per-?unit|tax)|pangv/i;
 
 /** Letters beside an amount that a price tag has room for ("Regular price"); with more it is a remark on the price. */
 const MOST_BESIDE = 16;
@@ -41,6 +45,7 @@ export function isAside(amount: Amount): boolean {
   return (
     letters(amount.said) > MOST_BESIDE ||
     ASIDE.test(before) ||
+    UNTAXED.test(before) ||
     PART.test(behind) ||
     (last && ASIDE.test(behind))
   );

@@ -1,9 +1,11 @@
 import { clustersOf } from "../../lib/page/clusters.ts";
+import { readContext } from "../../lib/page/context.ts";
 import { findPlaces } from "../../lib/page/places.ts";
 import { readTag } from "../../lib/page/price.ts";
 import { priceLeafAt } from "../../lib/page/price-leaf.ts";
 import { readPlaces } from "../../lib/page/read-places.ts";
 import { namesMoney } from "../../lib/page/scan-money.ts";
+import { settleSurvey } from "../../lib/page/settle-money.ts";
 import { finish } from "../page/finish.ts";
 
 /** Texts with money that are told of at most: a page may be full of them. */
@@ -48,8 +50,8 @@ export function tell(): Told {
   };
   const products = places ? finish(readPlaces(places, hear)).products : [];
   known.push(...products.map(({ root }) => root));
-  const hint = places?.context.hint ?? { codes: [], regions: [] };
-  const clusters = places ? finish(clustersOf(places.survey)) : [];
+  const context = places && finish(readContext(places));
+  const clusters = places && context ? finish(clustersOf(settleSurvey(places.survey, context.hint))) : [];
   const crowded = clusters.filter(({ holdsMore, pictures }) => holdsMore && pictures.length > 0);
   const walker = document.createTreeWalker(document.body, 4);
   for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
@@ -58,14 +60,14 @@ export function tell(): Told {
     if (!holder || !namesMoney(text) || known.some((root) => root.contains(holder))) continue;
     if (holder.closest("script,style,noscript,template")) continue;
     n++;
-    const leaf = priceLeafAt(node, hint);
+    const leaf = priceLeafAt(node);
     const among = crowded.some(({ prices }) => prices.some(({ element }) => element.contains(holder)));
-    const tagless: TextDoubt = readTag(text, hint).denied ? "deniesItsPrice" : "isNoPriceTag";
+    const tagless: TextDoubt = readTag(text).denied ? "deniesItsPrice" : "isNoPriceTag";
     const doubt: TextDoubt = !leaf ? tagless : among ? "standsAmongOthers" : "hasNoPictureNearby";
     doubted.push({ place: placeOf(holder), text, doubt });
   }
   return {
-    described: places?.context.described.map(({ name }) => name) ?? [],
+    described: context?.described.map(({ name }) => name) ?? [],
     found: products.map(({ root, title, role, evidence }) => ({
       place: placeOf(root),
       title,

@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { ANY_COUNTRY, currencyOf, type MoneyHint } from "../../lib/page/currency.ts";
 import { lowestPrice } from "../../lib/page/lowest-price.ts";
-import { parseAmount, readTag } from "../../lib/page/price.ts";
+import { meaningsOf } from "../../lib/page/money-signs.ts";
+import { parseAmount } from "../../lib/page/parse-amount.ts";
+import { readTag } from "../../lib/page/price.ts";
+import { settleMoney } from "../../lib/page/settle-money.ts";
 
 const NO_HINT: MoneyHint = { codes: [], regions: [] };
 const from = (...regions: string[]): MoneyHint => ({ codes: [], regions });
@@ -74,7 +77,7 @@ describe("lowestPrice", () => {
   it.each(TAGS.map(([tag, amount, currency, hint = NO_HINT]) => ({ tag, amount, currency, hint })))(
     "$tag: $amount $currency",
     ({ tag, amount, currency, hint }) => {
-      expect(lowestPrice(readTag(tag, hint).amounts)).toEqual({ amount, currency });
+      expect(lowestPrice(settleMoney(readTag(tag).amounts, hint ?? NO_HINT))).toEqual({ amount, currency });
     },
   );
 
@@ -91,12 +94,19 @@ describe("lowestPrice", () => {
     "$",
     "$0.00",
   ])("%s is no price", (text) => {
-    expect(readTag(text, NO_HINT).amounts).toEqual([]);
+    expect(readTag(text).amounts).toEqual([]);
   });
 
   it("leaves out instalments and former prices where a price stands beside them", () => {
     const texts = ["$120.00", "lub 4 raty po $30.00", "or 4 payments of $30.00", "10 x $12.00", "Was $90.00"];
-    expect(lowestPrice(texts.flatMap((text) => readTag(text, NO_HINT).amounts))?.amount).toBe(120);
+    expect(
+      lowestPrice(
+        settleMoney(
+          texts.flatMap((text) => readTag(text).amounts),
+          NO_HINT,
+        ),
+      )?.amount,
+    ).toBe(120);
   });
 });
 
@@ -126,7 +136,7 @@ describe("a tag that denies its price", () => {
     "$4,120 funded",
     "$10 birthday credit",
   ])("%s", (text) => {
-    expect(readTag(text, NO_HINT).denied).toBe(true);
+    expect(readTag(text).denied).toBe(true);
   });
 
   it.each([
@@ -140,7 +150,7 @@ describe("a tag that denies its price", () => {
     "£35 each",
     "Rs. 999 for 3 days",
   ])("not %s", (text) => {
-    expect(readTag(text, NO_HINT).denied).toBe(false);
+    expect(readTag(text).denied).toBe(false);
   });
 });
 
@@ -160,9 +170,9 @@ describe("parseAmount", () => {
 
 describe("currencyOf", () => {
   it("takes a code over everything, and never invents one for kr", () => {
-    expect(currencyOf("nok", declared("SEK"))).toBe("NOK");
-    expect(currencyOf("kr", NO_HINT)).toBeNull();
+    expect(currencyOf(meaningsOf("nok"), declared("SEK"))).toBe("NOK");
+    expect(currencyOf(meaningsOf("kr"), NO_HINT)).toBeNull();
     expect(currencyOf(null, NO_HINT)).toBeNull();
-    expect(currencyOf("$", { codes: [], regions: [ANY_COUNTRY] })).toBeNull();
+    expect(currencyOf(meaningsOf("$"), { codes: [], regions: [ANY_COUNTRY] })).toBeNull();
   });
 });
