@@ -10,11 +10,11 @@ const MOST_CONTROLS = 20;
 
 /** Parts of an address under which lies what a person has bought or is about to pay. */
 const SETTLED_PATH =
-  /\/((my-?|customer\/)?account|checkouts?|(my-?)?orders?(-?(history|status|confirmation|received|tracking|summary))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage)(\.\w+)?(\/|$)/;
+  /\/((my-?|customer\/)?account(?!\/wish)|checkouts?|(my-?)?orders?(-?(history|status|confirmation|received|tracking|summary))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage)(\.\w+)?(\/|$)/;
 
 /** Headings of such pages; nothing or a number follows. */
 const SETTLED_HEADING =
-  /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|注文履歴|購入履歴|주문내역|訂單紀錄|订单|заказы|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
+  /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|注文履歴|購入履歴|주문내역|訂單紀錄|订单|заказы|оформлени[ея] (заказа|замовлення)|finalizar( a)? compra|(zur )?kasse|pokladna|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
 
 /** Headings of baskets. */
 const BASKET_HEADING =

@@ -26,6 +26,16 @@ export const buys = (button: Element): boolean => {
 export const buttonsIn = (scope: ParentNode): readonly Element[] =>
   allIn(scope, BUTTONS).slice(0, MOST_BUTTONS);
 
+/** What leads to a basket and puts nothing in. */
+const LOOKS =
+  /^\W*(view|see|show|go to|zum|your|my|mein|voir|mon|ver|mi|vedi|bekijk|visa|zobacz|カート(を見る)?|(내 ?)?장바구니|购物车|購物車|سبد خرید|(το )?καλάθι( μου)?)(?![\p{L}])/iu;
+
+/** Links of a document that say to buy and are not marked as buttons. */
+export const buyingLinksIn = (doc: Document): readonly Element[] =>
+  allIn(doc, "a[href]")
+    .slice(0, MOST_BUTTONS)
+    .filter((link) => !link.matches(BUTTONS) && buys(link) && !LOOKS.test(link.textContent.trim()));
+
 /** Fields in a document that say how many to buy: beside a price they tell as much as a button in any language. */
 export const quantitiesIn = (doc: Document): readonly Element[] =>
   allIn(doc, QUANTITIES).slice(0, MOST_BUTTONS);

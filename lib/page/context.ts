@@ -54,6 +54,21 @@ function calledIn(doc: Document): string {
   return CALLED.find((code) => number.startsWith(code.slice(0, -2)))?.slice(-2) ?? "";
 }
 
+/** Characters of a page in which its language is looked for. */
+const MOST_TEXT = 20_000;
+
+/** The country in whose language a page without a telling one is written, of those whose money is crowns; else "". */
+function crownsOf({ body }: Document): string {
+  const text = body.textContent.slice(0, MOST_TEXT).toLowerCase();
+  if (!/\d ?kr\b|\bkr\.? ?\d/.test(text)) return "";
+  if (/[äö]/.test(text)) return "SE";
+  const times = (word: RegExp) => text.match(word)?.length ?? 0;
+  if (!/[æø]/.test(text)) return "";
+  return times(/\b(af|kurv|køb|til dig|nyhed)\b/g) >= times(/\b(av|handlekurv|kjøp|til deg|nyhet)\b/g)
+    ? "DK"
+    : "NO";
+}
+
 const pathOf = (address: string, base: string): string => {
   const url = address ? URL.parse(address, base) : null;
   return url && url.pathname.length > 1 ? url.pathname.replace(/\/$/, "") : "";
@@ -69,7 +84,13 @@ const declaredCodes = (doc: Document): readonly string[] =>
 function regionsOf(doc: Document, language: string): readonly string[] {
   const [spoken = "", region = ""] = language.split(/[-_]/);
   const domain = doc.location?.hostname.split(".").at(-1) ?? "";
-  const countries = [region, domain.length === 2 ? domain : "", HOME[spoken.toLowerCase()], calledIn(doc)]
+  const countries = [
+    region,
+    domain.length === 2 ? domain : "",
+    HOME[spoken.toLowerCase()],
+    calledIn(doc),
+    /^(en.*)?$/i.test(language) ? crownsOf(doc) : "",
+  ]
     .map((code) => code?.toUpperCase() ?? "")
     .filter(Boolean);
   return countries.length === 0 && /^es$/i.test(spoken) ? [ANY_COUNTRY] : countries;

@@ -1,5 +1,6 @@
 import { nameOf, parentOf } from "./ancestors.ts";
 import type { Context } from "./context.ts";
+import { isCopy } from "./is-copy.ts";
 import { isStruck } from "./is-struck.ts";
 import { linkIn, linkUrl } from "./link.ts";
 import { lowestPrice } from "./lowest-price.ts";
@@ -48,7 +49,7 @@ function byFront(
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
     const stamp = (widths[i] ?? 0) < STAMP * widest;
-    const aside = !alone && root.contains(picture.closest('[aria-hidden="true"]'));
+    const aside = !alone && isCopy(picture, root);
     const faults = [aside, clear || stamp, hidden, urls.length === 0];
     return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };
   });

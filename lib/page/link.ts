@@ -16,12 +16,17 @@ export const leadsToCollection = (link: string): boolean => COLLECTION.test(link
 const PRODUCT_SCRIPT =
   /\/(product|produkt|produit|produto|producto|prodotto|urun|goods|item)(?!s)[-_]?(detail\w*|page|view|info|single)?(\.\w+)?\?(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id|sku|no|code|slug)=/i;
 
+/** The same where one script shows all pages. */
+const PRODUCT_ROUTE =
+  /[?&]\w+=(product|goods|item)s?([_/-](info|details?|product|view|show))?&(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id)=/i;
+
 /** Links to one product; a list may lie in the same folder. */
 const PRODUCT_PATH =
   /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|tuote|item|p|dp)\/(?!(list|index|search|categor\w*|all|new|best)([./?#]|$))[^/]+/i;
 
 /** Whether a link leads, by its wording, to one product. */
-export const leadsToProduct = (link: string): boolean => PRODUCT_PATH.test(link) || PRODUCT_SCRIPT.test(link);
+export const leadsToProduct = (link: string): boolean =>
+  [PRODUCT_PATH, PRODUCT_SCRIPT, PRODUCT_ROUTE].some((one) => one.test(link));
 
 /** Whether a link leads to a category or a journal instead of one product. */
 export const leadsToGroup = (link: string): boolean => GROUP.test(link);

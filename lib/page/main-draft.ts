@@ -1,4 +1,4 @@
-import { countUp, nearest, parentOf, WHOLE } from "./ancestors.ts";
+import { countUp, nameOf, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import type { Context } from "./context.ts";
@@ -17,6 +17,9 @@ const MOST_BUYS = 4;
 const SMALLEST_MAIN = 140;
 /** Most are as wide as this; then a smaller one that lies nearer to the name is a seal or a note. Layout choice. */
 const LARGE_MAIN = 220;
+/** Blocks around a heading that may be called a product, and what they are called. */
+const NAMED_LEVELS = 5;
+const PRODUCT = /product(?!s)|produkt|produit|producto(?!s)|produto(?!s)|prodotto|urun|goods|item-?detail/i;
 /** Pictures measured or buttons looked at between two yields. */
 const STRIDE = 50;
 
@@ -45,12 +48,15 @@ const sameName = (a: string, b: string): boolean => {
 /** Without its query, which tells renditions of a picture apart. */
 const fileOf = (url: string): string | undefined => url.split("?")[0];
 
+/** Whether a picture leads to another page. */
+function leadsAway(picture: Element): boolean {
+  const anchor = picture.closest("a[href]");
+  return anchor !== null && linkUrl(anchor) !== null;
+}
+
 /** Of pictures those that lead nowhere else, if any: a banner among the words about a ware has a link. */
 function ownOf(pictures: readonly Element[]): readonly Element[] {
-  const own = pictures.filter((picture) => {
-    const anchor = picture.closest("a[href]");
-    return !anchor || !linkUrl(anchor);
-  });
+  const own = pictures.filter((picture) => !leadsAway(picture));
   return own.length > 0 ? own : pictures;
 }
 
@@ -76,6 +82,16 @@ function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   const follows = (one: Element, other: Element) => (one.compareDocumentPosition(other) & 4) > 0;
   const next = [...block.querySelectorAll("h2,h3,h4,h5,h6,summary")].find((part) => follows(first, part));
   return prices.filter(({ element }) => block.contains(element) && !(next && follows(next, element)));
+}
+
+/** Whether markup calls one of the few blocks around a heading a product. */
+function isInProduct(heading: Element): boolean {
+  let level = 0;
+  const block = nearest(
+    heading,
+    (up) => level++ >= NAMED_LEVELS || WHOLE.test(up.tagName) || PRODUCT.test(nameOf(up)),
+  );
+  return block !== null && PRODUCT.test(nameOf(block)) && !WHOLE.test(block.tagName);
 }
 
 /** The product of a page where `heading` names it, or null where it names none. */
@@ -120,7 +136,10 @@ export function* mainDraft(
   const shop =
     (bought.length > 0 && (prices.length > 0 || leadsToProduct(doc.URL) || counted.length > 0)) ||
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));
-  if (!shop && !described) return null;
+  // Else a page is a product's where its title knows the name, and markup calls what it names so.
+  const told =
+    !shop && prices.length > 0 && nameKey(doc.title).includes(nameKey(written)) && isInProduct(heading);
+  if (!shop && !described && !told) return null;
   const pictures: Element[] = [];
   const visible: Element[] = [];
   for (const [i, picture] of survey.pictures.entries()) {
@@ -137,17 +156,22 @@ export function* mainDraft(
     if (picture.getBoundingClientRect().width >= LARGE_MAIN) countUp(largeIn, picture);
   }
   // Beside priced tiles such data is about the shop.
-  if (!shop && !described?.price && (tiles.size > 0 || !shows(described, pictures, context))) return null;
+  if (told && (visible.length === 0 || visible.every(leadsAway))) return null;
+  if (!shop && !told && !described?.price && (tiles.size > 0 || !shows(described, pictures, context)))
+    return null;
   const meet = (counts: ReadonlyMap<Element, number>) =>
     nearest(heading, (up) => counts.has(up) && prices.every((price) => up.contains(price.element)));
   const around = meet(largeIn);
   const root = around && !WHOLE.test(around.tagName) ? around : meet(picturesIn);
   if (!root || root.tagName === "HTML") return null;
   const title = tells ? written : described?.name;
+  const inside = [...new Set([...ownOf(pictures), ...pictures])].filter((picture) => root.contains(picture));
+  // Where a price is told once more far below, those by the name are its own.
+  const near = WHOLE.test(root.tagName) ? nearest(heading, (up) => picturesIn.has(up)) : root;
   return {
     root,
     heading,
-    pictures: [...new Set([...ownOf(pictures), ...pictures])].filter((picture) => root.contains(picture)),
+    pictures: inside.filter((picture) => near?.contains(picture)),
     prices: tagOf(prices),
     ...(title && { title }),
     link: doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL,

@@ -3,7 +3,7 @@ import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
-import { nameKey } from "./plain-text.ts";
+import { nameKey, plainText } from "./plain-text.ts";
 import type { Survey } from "./survey.ts";
 
 /** Headings looked at. */
@@ -45,6 +45,12 @@ const sizeOf = (element: Element): number =>
 const PRODUCT_NAMED =
   /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main)?[-_]*(name|title|nom|nombre)(?![a-z])/i;
 const NAMED = '[class*="name" i],[class*="title" i],[class*="nom" i],[id*="name" i],[id*="title" i]';
+
+/** What a heading says on the page of any product. */
+const ABOUT_ANY =
+  /^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(説明|詳細|情報)|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
+
+const isAboutAny = (heading: Element): boolean => ABOUT_ANY.test(plainText(heading.textContent));
 
 /** What stands between a page's name and its shop's in a title. */
 const TITLE_BREAK = /\s*[|–—_»«·•:]\s*|\s+-\s+/;
@@ -88,8 +94,8 @@ function largestBy(buttons: readonly Element[], survey: Survey): Element | null 
 
 /**
  * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's
- * name; what the page's head names; where there is none of either all others, then the largest text by the buttons
- * that buy, where those stand together.
+ * name; what the page's head names; what markup calls a product's name; all other headings; then the largest text by the
+ * buttons that buy, where those stand together.
  */
 export function* mainHeadings(
   survey: Survey,
@@ -101,14 +107,15 @@ export function* mainHeadings(
       .filter((heading) => called.test(nameOf(heading)))
       .slice(0, MOST_HEADINGS)
       .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
-  const first = shown("h1").filter((heading) => !namesTheShop(heading));
+  const first = shown("h1").filter((heading) => !namesTheShop(heading) && !isAboutAny(heading));
   if (first.length > 0) yield first;
   const named = yield* namedByHead(context);
   if (named && !first.includes(named)) yield [named];
   const called = shown(NAMED, PRODUCT_NAMED);
   if (called.length > 0) yield called;
-  if (named || first.length > 0) return;
-  const others = shown("h2,h3,[itemprop=name]").filter((heading) => !leadsElsewhere(heading));
+  const others = shown("h2,h3,h4,[itemprop=name]").filter(
+    (heading) => !leadsElsewhere(heading) && !isAboutAny(heading),
+  );
   if (others.length > 0) yield others;
   const large = largestBy(
     buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one)),

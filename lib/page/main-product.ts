@@ -1,5 +1,5 @@
 import { isSettled } from "./already-taken.ts";
-import { buttonsIn, buys, quantitiesIn } from "./buttons.ts";
+import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "./buttons.ts";
 import type { Clustered } from "./clusters.ts";
 import { type MainDraft, type MainPage, mainDraft } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
@@ -9,10 +9,13 @@ import { tilesBeside } from "./tiles-beside.ts";
 /** Characters. No name of a product is longer. */
 const LONGEST_NAME = 300;
 
-/** Of several headings of one product: the one that data or the page's title knows, then the longer, since one may name its maker. */
-const namesBetter = ({ title = "", described }: MainDraft, doc: Document): number =>
+/**
+ * Of several headings of one product: the one that data or the page's title knows, then the longer of the first rank,
+ * since one may name its maker; of others the first.
+ */
+const namesBetter = ({ title = "", described, heading }: MainDraft, doc: Document): number =>
   (described || nameKey(doc.title).includes(nameKey(title)) ? LONGEST_NAME : 0) +
-  Math.min(title.length, LONGEST_NAME - 1);
+  (heading.tagName === "H1" ? Math.min(title.length, LONGEST_NAME - 1) : 0);
 
 /** Whether an element lies in no tile, and not apart from what the page offers. */
 function isLoose(element: Element, { beside, context: { furniture } }: MainPage): boolean {
@@ -33,7 +36,10 @@ const looseSales = (page: MainPage): readonly Element[] =>
 export function* mainProduct(places: Clustered): Generator<undefined, MainDraft | null, undefined> {
   const { context, clusters, survey } = places;
   if (isSettled(context)) return null;
-  const page = { ...places, buttons: buttonsIn(context.doc), beside: tilesBeside(clusters, context) };
+  const links = buyingLinksIn(context.doc).filter((link) => !context.furniture.isApart(link));
+  yield;
+  const buttons = [...buttonsIn(context.doc), ...links];
+  const page = { ...places, buttons, beside: tilesBeside(clusters, buttons, context) };
   yield;
   let sales: readonly Element[] | null = null;
   for (const headings of mainHeadings(survey, context)) {

@@ -10,6 +10,9 @@ export function pageHeading(doc: Document): string {
   return text.length < LONGEST_HEADING ? text : "";
 }
 
-/** The path of an address in lower case; "" where it is none. */
-export const pathOf = (address: string | null): string =>
-  URL.parse(address ?? "")?.pathname.toLowerCase() ?? "";
+/** The path of an address in lower case, with the route that a single script is told; "" where it is none. */
+export function pathOf(address: string | null): string {
+  const url = URL.parse(address ?? "");
+  const route = url?.searchParams.get("route");
+  return `${url?.pathname ?? ""}${route ? `/${route}` : ""}`.toLowerCase();
+}

@@ -12,7 +12,7 @@ import { scanMoney } from "./scan-money.ts";
 const WORD = "a-zà-ž";
 const notPrice = (before: string, behind: string): RegExp =>
   new RegExp(
-    `(?<![${WORD}]|free |gratis )(?:${before})(?![${WORD}]| (?:gratuit|offert|gr[aá]tis|kostenl)[^\n]*\n)[^%\n${SOME}]*\n?[^%\n${SOME}]*${SOME}|${SOME}[^${WORD}${SOME}]{0,2}(?:${behind})(?![${WORD}])`,
+    `(?<![${WORD}]|free |gratis )(?:${before})(?![${WORD}]| (?:gratuit|offert|gr[aá]tis|kostenl)[^\n]*\n)[^%\n${SOME}]*(?:% ?[/(])?\n?[^%\n${SOME}]*${SOME}|${SOME}[^${WORD}${SOME}]{0,2}(?:${behind})(?![${WORD}])`,
   );
 
 /** Words before or right behind an amount, at most a line away, that is no price at all: savings, shipping (unless free), limits, gifts. */

@@ -29,6 +29,7 @@ export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefin
   const main = draft && foundProduct({ role: "main", ...draft }, context);
   yield;
   const tiles = yield* readTiles(places, main && draft, doubted);
-  const products = inOneCurrency(withoutRepeats(main ? [main, ...tiles] : tiles, context));
+  const others = tiles.filter((tile) => !main || tile.title !== main.title || tile.link);
+  const products = inOneCurrency(withoutRepeats(main ? [main, ...others] : tiles, context));
   return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };
 }

@@ -1,5 +1,5 @@
 import { nearest } from "./ancestors.ts";
-import { buttonsIn, buys } from "./buttons.ts";
+import { buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { linkUrl } from "./link.ts";
@@ -38,21 +38,41 @@ const hasOwnName = ({ root, prices }: Cluster, { furniture }: Context): boolean 
 function sold(
   loose: readonly Cluster[],
   single: readonly Cluster[],
-  { doc, furniture }: Context,
+  buttons: readonly Element[],
+  { furniture }: Context,
 ): readonly Cluster[] {
   const roots = new Set(single.map(({ root }) => root));
-  const bought = buttonsIn(doc).filter((button) => buys(button) && !furniture.isApart(button));
+  const bought = buttons.filter((button) => buys(button) && !furniture.isApart(button));
   const within = new Set(bought.map((button) => nearest(button, (up) => roots.has(up))));
   return within.size === 1 && within.has(null) ? loose : loose.filter(({ root }) => within.has(root));
 }
+
+/** Whether a heading of the first rank that shows stands above an element. */
+const isHeaded = (root: Element, { doc, furniture }: Context): boolean =>
+  [...doc.querySelectorAll("h1")].some(
+    (heading) =>
+      (heading.compareDocumentPosition(root) & 4) > 0 &&
+      !root.contains(heading) &&
+      !furniture.isApart(heading) &&
+      !furniture.isHidden(heading),
+  );
 
 /**
  * The block with the picture and the price of what a heading above it names, or null: it is sold there, it has no name
  * of its own, and there is no second like it. `loose`: clusters whose pictures lead nowhere.
  */
-function ownBlock(loose: readonly Cluster[], single: readonly Cluster[], context: Context): Cluster | null {
-  const [first, second] = sold(loose, single, context)
-    .filter((cluster) => !context.furniture.isApart(cluster.root) && !hasOwnName(cluster, context))
+function ownBlock(
+  loose: readonly Cluster[],
+  single: readonly Cluster[],
+  buttons: readonly Element[],
+  context: Context,
+): Cluster | null {
+  const free = sold(loose, single, buttons, context).filter(({ root }) => !context.furniture.isApart(root));
+  // The only one that is sold and leads nowhere may bring its name along, unless a heading above names a list.
+  const [only] = free;
+  if (only && loose.length === 1 && !isHeaded(only.root, context)) return only;
+  const [first, second] = free
+    .filter((cluster) => !hasOwnName(cluster, context))
     .map((cluster) => ({ cluster, area: Math.max(0, ...cluster.pictures.map(areaOf)) }))
     .sort((a, b) => b.area - a.area);
   return first && (!second || first.area > LARGER * second.area) ? first.cluster : null;
@@ -72,11 +92,15 @@ const mayBeTile = ({ root, pictures }: Cluster): boolean =>
     return width <= BROKEN || width >= SMALLEST_BARE;
   });
 
-/** The clusters that may be products beside the one that a page is about. */
-export function tilesBeside(clusters: readonly Cluster[], context: Context): readonly Cluster[] {
+/** The clusters that may be products beside the one that a page is about; `buttons`: what may buy. */
+export function tilesBeside(
+  clusters: readonly Cluster[],
+  buttons: readonly Element[],
+  context: Context,
+): readonly Cluster[] {
   const single = clusters.filter(({ holdsMore }) => !holdsMore);
   const loose = new Set(single.filter(({ pictures }) => !pictures.some(leadsAway)));
-  const own = ownBlock([...loose], single, context);
+  const own = ownBlock([...loose], single, buttons, context);
   return single.filter(
     (cluster) =>
       !loose.has(cluster) || (cluster !== own && mayBeTile(cluster) && !isFoldedAway(cluster, context)),

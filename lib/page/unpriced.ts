@@ -1,4 +1,5 @@
 import { addTo, nameOf, parentOf, WHOLE } from "./ancestors.ts";
+import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { leadsToCollection, leadsToGroup, leadsToProduct, linkIn, linkUrl } from "./link.ts";
 import type { MainDraft } from "./main-draft.ts";
@@ -63,14 +64,29 @@ function placesOf(element: Element): readonly (readonly [list: Element, kind: st
   return places;
 }
 
+/** Whether a link leads to another product of the script that shows the one a page is about. */
+function isOfSameScript(link: string, main: MainDraft | null, { URL: here }: Document): boolean {
+  const [from, to] = [URL.parse(here), URL.parse(link)];
+  return (
+    main !== null && to?.pathname === from?.pathname && Boolean(to?.search) && to?.search !== from?.search
+  );
+}
+
+/** Whether a list has several members of a kind. */
+const hasMany = (list: Element, kind: string): boolean =>
+  [...list.children].filter((member) => kind.startsWith(`${kindOf(member)}>`)).length >= LEAST_ALIKE;
+
 /**
  * In a store that shows no price, products lie where the one lies that the page is about; or the page is a collection
  * by its address, and what its markup calls products lies elsewhere, in one place. A landing page's categories lie below it.
  */
-function unpricedKin(main: MainDraft | null, { URL: here }: Document): Kin["mayBe"] {
+function unpricedKin(main: MainDraft | null, doc: Document): Kin["mayBe"] {
+  const { URL: here } = doc;
   if (main) {
     const own = main.prices.length > 0 || main.described?.price ? "" : branch(here);
-    return (link) => isDeep(own) && branch(link) === own && pageOf(link) !== pageOf(here);
+    return (link) =>
+      (isDeep(own) && branch(link) === own && pageOf(link) !== pageOf(here)) ||
+      isOfSameScript(link, main, doc);
   }
   const collection = leadsToCollection(here);
   return (link, named) =>
@@ -81,15 +97,17 @@ function kinOf(tiles: readonly FoundProduct[], main: MainDraft | null, doc: Docu
   const places = tiles.map(({ root }) => placesOf(root));
   const members = new Map<Element, number>();
   for (const [list] of places.flat()) members.set(list, (members.get(list) ?? 0) + 1);
-  // Each tile's list is the first that it shares with another.
+  // Each tile's list is the first that it shares with another; that of a single one the first with others of its kind.
   const shared = places.flatMap((around) => {
-    const first = around.find(([list]) => (members.get(list) ?? 0) > 1);
+    const first =
+      around.find(([list]) => (members.get(list) ?? 0) > 1) ??
+      (tiles.length === 1 ? around.find(([list, kind]) => hasMany(list, kind)) : undefined);
     return first ? [first] : [];
   });
   return {
     branches: new Set(tiles.map((tile) => branch(tile.link))),
     lists: new Map(shared),
-    mayBe: tiles.length > 0 ? () => false : unpricedKin(main, doc),
+    mayBe: tiles.length > 0 ? (link) => isOfSameScript(link, main, doc) : unpricedKin(main, doc),
   };
 }
 
@@ -128,7 +146,7 @@ function rootAround(
     const kin =
       branches.size > 0
         ? (named && branches.has(branch(link))) ||
-          (beside && (branches.has(branch(link)) || leadsToProduct(link)))
+          (beside && (branches.has(branch(link)) || leadsToProduct(link) || buttonsIn(up).some(buys)))
         : isOwn(link, here) && leadsToProduct(link) && !POST.test(link);
     if (kin || context.describedAs(link, "")) return { root: up, like: "" };
     if (mayBe(link, named)) return { root: up, like: `${kindOf(up)} ${branch(link)}` };

@@ -1,7 +1,6 @@
 import type { Context } from "./context.ts";
+import { isCopy } from "./is-copy.ts";
 import type { FoundProduct } from "./product.ts";
-
-const CLONE = '[aria-hidden="true"],[class*="clone"],[class*="duplicate"]';
 
 /** Of two equal tiles the one with a picture so many times as wide is where a person looks. Layout choice. */
 const LARGER = 1.5;
@@ -22,7 +21,7 @@ export function withoutRepeats(products: readonly FoundProduct[], { furniture }:
   }
   const best = new Map<string, FoundProduct>();
   const worth = ({ role, root }: FoundProduct) =>
-    Number(role === "main") * 4 + Number(!furniture.isHidden(root)) * 2 + Number(!root.closest(CLONE));
+    Number(role === "main") * 4 + Number(!furniture.isHidden(root)) * 2 + Number(!isCopy(root));
   const width = ({ image }: FoundProduct) => image?.getBoundingClientRect().width ?? 0;
   for (const product of products) {
     const key = shared.has(product.key)
