@@ -9,6 +9,7 @@ import { PAID_IN_PARTS } from "./paid-in-parts.ts";
 import { PICTURE_CASES } from "./pictures.ts";
 import { PICTURES_TO_COME } from "./pictures-to-come.ts";
 import { PRICES_NEAR_BY } from "./prices-near-by.ts";
+import { PRODUCT_PAGES_BY_HAND } from "./product-pages-by-hand.ts";
 import { SHOPS_ABROAD } from "./shops-abroad.ts";
 import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
 import { SHOPS_BY_MANY_HANDS } from "./shops-by-many-hands.ts";
@@ -36,6 +37,7 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["shops by many hands", SHOPS_BY_MANY_HANDS],
   ["shops in other words", SHOPS_IN_OTHER_WORDS],
   ["shops from everywhere", SHOPS_FROM_EVERYWHERE],
+  ["product pages by hand", PRODUCT_PAGES_BY_HAND],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],
   ["shops without prices", SHOPS_WITHOUT_PRICES],

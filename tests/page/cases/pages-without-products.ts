@@ -54,4 +54,14 @@ export const PAGES_WITHOUT_PRODUCTS: readonly PageCase[] = [
     "workshops with dates and fees",
     `${head}<main><h1>Workshops</h1><article class="event"><a href="/events/darning"><img src="/img/ws1.jpg" width="300" height="200"></a><h3>Visible mending</h3><time>12 March, 18:00</time><p>£35 per person</p><a href="/events/darning">Book a place</a></article><article class="event"><a href="/events/dye"><img src="/img/ws2.jpg" width="300" height="200"></a><h3>Indigo dyeing</h3><time>19 March, 18:00</time><p>£60 per person</p><a href="/events/dye">Book a place</a></article></main>${foot}`,
   ),
+  page(
+    "pricing cards of a service under a bar whose menu holds portraits",
+    `<div><div class="bar"><a href="https://code.localhost/us">Source code</a><div class="dropdown"><a class="nav-link">Bell</a><div class="dropdown-menu" style="display:none"><a href="#"><span style="display:block;width:60px;height:60px;background-image:url(/img/joan.jpg)"></span><strong>Joan</strong> pushed a change</a></div></div></div><h1>Pricing cards</h1><div class="grid"><div class="card"><div>Premium</div><div>$49</div><ul><li>Ten users</li></ul><a class="btn" href="#">Choose plan</a></div></div></div>`,
+    { layout: true },
+  ),
+  page(
+    "a check-out in one script for all pages, its lines in small pictures",
+    `<main><h1>Оформление заказа</h1><table>${["Платье", "Сумка"].map((name, i) => `<tr><td><a href="/index.php?route=product/product&product_id=${i + 4}"><img src="/i/o-${i}.jpg" width="60" height="70"></a></td><td><a href="/index.php?route=product/product&product_id=${i + 4}">${name} синее</a></td><td>${i + 1}290 грн.</td></tr>`).join("")}</table><button>Подтвердить</button></main>`,
+    { lang: "ru", url: "http://shop.localhost/index.php?route=checkout/checkout", layout: true },
+  ),
 ];
