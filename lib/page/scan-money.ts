@@ -46,7 +46,7 @@ export function scanMoney(written: string): Scan {
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
     let start = index;
-    const behind = lower.slice(end, end + 8);
+    const behind = lower.slice(end, end + 9);
     if (sign) {
       start = from + before.length - sign.length;
       const code = signAt(behind.trimStart(), false);
