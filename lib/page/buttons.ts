@@ -30,11 +30,18 @@ export const buttonsIn = (scope: ParentNode): readonly Element[] =>
 const LOOKS =
   /^\W*(view|see|show|go to|zum|your|my|mein|voir|mon|ver|mi|vedi|bekijk|visa|zobacz|カート(を見る)?|(내 ?)?장바구니|购物车|購物車|سبد خرید|(το )?καλάθι( μου)?)(?![\p{L}])/iu;
 
+/** Links looked at between two yields. */
+const STRIDE = 40;
+
 /** Links of a document that say to buy and are not marked as buttons. */
-export const buyingLinksIn = (doc: Document): readonly Element[] =>
-  allIn(doc, "a[href]")
-    .slice(0, MOST_BUTTONS)
-    .filter((link) => !link.matches(BUTTONS) && buys(link) && !LOOKS.test(link.textContent.trim()));
+export function* buyingLinksIn(doc: Document): Generator<undefined, readonly Element[], undefined> {
+  const found: Element[] = [];
+  for (const [i, link] of allIn(doc, "a[href]").slice(0, MOST_BUTTONS).entries()) {
+    if (i % STRIDE === 0) yield;
+    if (!link.matches(BUTTONS) && buys(link) && !LOOKS.test(link.textContent.trim())) found.push(link);
+  }
+  return found;
+}
 
 /** Fields in a document that say how many to buy: beside a price they tell as much as a button in any language. */
 export const quantitiesIn = (doc: Document): readonly Element[] =>

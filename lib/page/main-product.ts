@@ -36,10 +36,9 @@ const looseSales = (page: MainPage): readonly Element[] =>
 export function* mainProduct(places: Clustered): Generator<undefined, MainDraft | null, undefined> {
   const { context, clusters, survey } = places;
   if (isSettled(context)) return null;
-  const links = buyingLinksIn(context.doc).filter((link) => !context.furniture.isApart(link));
-  yield;
+  const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
   const buttons = [...buttonsIn(context.doc), ...links];
-  const page = { ...places, buttons, beside: tilesBeside(clusters, buttons, context) };
+  const page = { ...places, buttons, beside: yield* tilesBeside(clusters, buttons, context) };
   yield;
   let sales: readonly Element[] | null = null;
   for (const headings of mainHeadings(survey, context)) {

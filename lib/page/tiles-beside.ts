@@ -8,6 +8,9 @@ import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
 const LARGER = 1.5;
 
+/** Buttons looked at between two yields. */
+const STRIDE = 50;
+
 const areaOf = (picture: Element): number => {
   const { width, height } = picture.getBoundingClientRect();
   return width * height;
@@ -35,15 +38,18 @@ const hasOwnName = ({ root, prices }: Cluster, { furniture }: Context): boolean 
   );
 
 /** The clusters with a button that buys; all where such a button stands beside them and none has one. */
-function sold(
+function* sold(
   loose: readonly Cluster[],
   single: readonly Cluster[],
   buttons: readonly Element[],
   { furniture }: Context,
-): readonly Cluster[] {
+): Generator<undefined, readonly Cluster[], undefined> {
   const roots = new Set(single.map(({ root }) => root));
-  const bought = buttons.filter((button) => buys(button) && !furniture.isApart(button));
-  const within = new Set(bought.map((button) => nearest(button, (up) => roots.has(up))));
+  const within = new Set<Element | null>();
+  for (const [i, button] of buttons.entries()) {
+    if (i % STRIDE === 0) yield;
+    if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
+  }
   return within.size === 1 && within.has(null) ? loose : loose.filter(({ root }) => within.has(root));
 }
 
@@ -61,13 +67,15 @@ const isHeaded = (root: Element, { doc, furniture }: Context): boolean =>
  * The block with the picture and the price of what a heading above it names, or null: it is sold there, it has no name
  * of its own, and there is no second like it. `loose`: clusters whose pictures lead nowhere.
  */
-function ownBlock(
+function* ownBlock(
   loose: readonly Cluster[],
   single: readonly Cluster[],
   buttons: readonly Element[],
   context: Context,
-): Cluster | null {
-  const free = sold(loose, single, buttons, context).filter(({ root }) => !context.furniture.isApart(root));
+): Generator<undefined, Cluster | null, undefined> {
+  const free = (yield* sold(loose, single, buttons, context)).filter(
+    ({ root }) => !context.furniture.isApart(root),
+  );
   // The only one that is sold and leads nowhere may bring its name along, unless a heading above names a list.
   const [only] = free;
   if (only && loose.length === 1 && !isHeaded(only.root, context)) return only;
@@ -93,14 +101,14 @@ const mayBeTile = ({ root, pictures }: Cluster): boolean =>
   });
 
 /** The clusters that may be products beside the one that a page is about; `buttons`: what may buy. */
-export function tilesBeside(
+export function* tilesBeside(
   clusters: readonly Cluster[],
   buttons: readonly Element[],
   context: Context,
-): readonly Cluster[] {
+): Generator<undefined, readonly Cluster[], undefined> {
   const single = clusters.filter(({ holdsMore }) => !holdsMore);
   const loose = new Set(single.filter(({ pictures }) => !pictures.some(leadsAway)));
-  const own = ownBlock([...loose], single, buttons, context);
+  const own = yield* ownBlock([...loose], single, buttons, context);
   return single.filter(
     (cluster) =>
       !loose.has(cluster) || (cluster !== own && mayBeTile(cluster) && !isFoldedAway(cluster, context)),
