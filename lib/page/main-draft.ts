@@ -1,4 +1,4 @@
-import { countUp, nameOf, nearest, parentOf, WHOLE } from "./ancestors.ts";
+import { countUp, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import type { Context } from "./context.ts";
@@ -10,6 +10,7 @@ import { headingText, nameKey } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import { standInsOf } from "./stand-ins.ts";
 import type { Described } from "./structured.ts";
+import { isToldByMarkup } from "./told-by-markup.ts";
 
 /** More buttons that buy than this belong to a list. */
 const MOST_BUYS = 4;
@@ -17,9 +18,6 @@ const MOST_BUYS = 4;
 const SMALLEST_MAIN = 140;
 /** Most are as wide as this; then a smaller one that lies nearer to the name is a seal or a note. Layout choice. */
 const LARGE_MAIN = 220;
-/** Blocks around a heading that may be called a product, and what they are called. */
-const NAMED_LEVELS = 5;
-const PRODUCT = /product(?!s)|produkt|produit|producto(?!s)|produto(?!s)|prodotto|urun|goods|item-?detail/i;
 /** Pictures measured or buttons looked at between two yields. */
 const STRIDE = 50;
 
@@ -84,16 +82,6 @@ function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   return prices.filter(({ element }) => block.contains(element) && !(next && follows(next, element)));
 }
 
-/** Whether markup calls one of the few blocks around a heading a product. */
-function isInProduct(heading: Element): boolean {
-  let level = 0;
-  const block = nearest(
-    heading,
-    (up) => level++ >= NAMED_LEVELS || WHOLE.test(up.tagName) || PRODUCT.test(nameOf(up)),
-  );
-  return block !== null && PRODUCT.test(nameOf(block)) && !WHOLE.test(block.tagName);
-}
-
 /** The product of a page where `heading` names it, or null where it names none. */
 export function* mainDraft(
   heading: Element,
@@ -136,9 +124,7 @@ export function* mainDraft(
   const shop =
     (bought.length > 0 && (prices.length > 0 || leadsToProduct(doc.URL) || counted.length > 0)) ||
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));
-  // Else a page is a product's where its title knows the name, and markup calls what it names so.
-  const told =
-    !shop && prices.length > 0 && nameKey(doc.title).includes(nameKey(written)) && isInProduct(heading);
+  const told = !shop && prices.length > 0 && isToldByMarkup(heading);
   if (!shop && !described && !told) return null;
   const pictures: Element[] = [];
   const visible: Element[] = [];

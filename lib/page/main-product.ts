@@ -9,6 +9,10 @@ import { tilesBeside } from "./tiles-beside.ts";
 /** Characters. No name of a product is longer. */
 const LONGEST_NAME = 300;
 
+/** Whether a title says more than another that it begins with, as a name with its maker does. */
+const saysMore = ({ title = "" }: MainDraft, other: MainDraft): boolean =>
+  other.title !== undefined && title.startsWith(`${other.title} `);
+
 /**
  * Of several headings of one product: the one that data or the page's title knows, then the longer of the first rank,
  * since one may name its maker; of others the first.
@@ -53,7 +57,11 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
       const draft = yield* mainDraft(heading, page);
       if (draft) found.push(draft);
     }
-    const [one] = found.toSorted((a, b) => namesBetter(b, context.doc) - namesBetter(a, context.doc));
+    const [one] = found.toSorted(
+      (a, b) =>
+        namesBetter(b, context.doc) - namesBetter(a, context.doc) ||
+        Number(saysMore(b, a)) - Number(saysMore(a, b)),
+    );
     if (one && found.every((other) => other.root === one.root)) return one;
     sales ??= looseSales(page);
     if (sales.length === 0) return null;

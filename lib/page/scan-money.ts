@@ -31,6 +31,12 @@ interface Scan {
   readonly rest: string;
 }
 
+/** The sign behind the second of two amounts with cents that have one sign: "75.00 99.00 kr", the second struck. */
+function sharedSign(number: string, behind: string): string | null {
+  const second = /[.,]\d\d$/.test(number) ? /^\s+\d[\d.,]*[.,]\d\d\s?(?!\d)/.exec(behind)?.[0] : undefined;
+  return second ? signAt(behind.slice(second.length), false) : null;
+}
+
 /** Numbers with a sign of money before or behind them, or written as money is ("49,-"). */
 export function scanMoney(written: string): Scan {
   const text = plainDigits(written);
@@ -56,14 +62,15 @@ export function scanMoney(written: string): Scan {
       }
     } else {
       // In "7–8 £14" the sign belongs to what follows.
-      sign = SIGN_OF_NEXT.test(lower.slice(end, end + MOST_BEHIND))
-        ? null
-        : signAt(behind.trimStart(), false);
+      const next = lower.slice(end, end + MOST_BEHIND);
+      sign = SIGN_OF_NEXT.test(next) ? null : signAt(behind.trimStart(), false);
       // These stand before amounts alone: "26R" are points.
       if (sign === "r" || sign === "n" || (sign === "d" && !/[.,]\d{3}$/.test(number))) sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);
+      if (sign) end += behind.length - behind.trimStart().length + sign.length;
+      else if (dashed) end += 2;
+      else sign = sharedSign(number, next);
       if (!sign && !dashed) continue;
-      end += sign ? behind.length - behind.trimStart().length + sign.length : 2;
     }
     found.push([sign, number]);
     rest += text.slice(from, start) + SOME;

@@ -63,6 +63,7 @@ const TAGS: readonly (readonly [tag: string, amount: number, currency: string | 
   ["٢٩٧٬٥٠٠ ل.س", 297500, "SYP"],
   ["450.000d", 450000, "VND"],
   ["2500 DA", 2500, "DZD"],
+  ["75.00 99.00 บาท", 75, "THB"],
   ["1 490 рублей", 1490, "RUB"],
   ["85.000 pesos", 85000, "COP", from("CO")],
   ["519,00Lei Fără TVA: 436,13Lei", 519, "RON"],
