@@ -49,8 +49,8 @@ function kindOnce(context: Context): Page {
   return page;
 }
 
-/** Whether a page is about orders or the check-out, so that nothing on it is on offer. */
-export const isSettled = (context: Context): boolean => kindOnce(context) === "settled";
+/** Whether a page is a basket or about orders or the check-out, so that it is about no product. */
+export const isBought = (context: Context): boolean => kindOnce(context) !== "other";
 
 const removes = (control: Element): boolean => {
   const said = ["class", "aria-label", "title", "name", "value"].map((name) => control.getAttribute(name));

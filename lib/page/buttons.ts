@@ -4,7 +4,11 @@ import { allIn } from "./ancestors.ts";
 const MOST_BUTTONS = 400;
 
 const BUY =
-  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online|via|on)\b|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen)|ausverkauft|ajouter au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|in winkel|lägg i|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|legg i|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|adaugă|в ко(рзину|личката)|у корпу|до кошика|купить|купити|купи\b|καλάθι|αγορά|カート|かご|購入|加入|购买|加購|구매|장바구니|(أضف|إضافة).{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|หยิบใส่|vào giỏ|giỏ hàng|mua ngay|keranjang|troli|\bbeli\b|pesan sekarang|pedir|hacer pedido|fazer pedido|encargar|afegeix a|saskira|cistella|lisää koriin|lisa korvi|í körfu|në shportë|во кошничка|səbət|savatga|себетке|сагсанд|զամբյուղ|კალათა|به سبد|کارٹ میں|কার্টে|কিনুন|खरीद|कार्ट|add-?_?(to-?_?)?(cart|bag|basket)|cart\/add/i;
+  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online|via|on)\b|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen|korb)|warenkorb hinzu|ausverkauft|ajouter (au|à (mon|la)) panier|mettre au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|nel carrello|(in|aan) (de |het |mijn )?winkel|lägg i|i (varukorg|kundvagn)|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|til kurv|legg i|kjøp nå|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|în coş|in cos\b|adaug[aă]|в ко(рзину|личката|шик)|у кошик|у корпу|до кошика|купить|купити|купи\b|καλάθι|αγορά|カート|かご|カゴ|購入|注文する|加入|购买|购物车|加購|구매|장바구니|담기|[أإا]ضاف?[هةف]?.{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|หยิบใส่|vào giỏ|mua ngay|chọn mua|keranjang|troli|\bbeli\b|pesan sekarang|pedir|hacer pedido|fazer pedido|encargar|afegeix a|saskira|cistella|lisää koriin|lisa korvi|í körfu|në shportë|во кошничка|səbət|savatga|себетке|сагсанд|զամբյուղ|კალათა|به سبد|کارٹ میں|কার্টে|কিনুন|खरीद|कार्ट|add-?_?(to-?_?)?(cart|bag|basket)|cart\/add/i;
+/** What leads to a basket and puts nothing in. */
+const LOOKS =
+  /^\W*(view|see|show|go to|zum|your|my|mein|voir|mon|ver|mi|vedi|bekijk|visa|zobacz|(カート|かご|カゴ)(を見る)?|(내 ?)?장바구니|giỏ hàng|keranjang|troli|购物车|購物車|سبد خرید|(το )?καλάθι( μου)?)(?![\p{L}])/iu;
+
 /** Said alone. */
 const BUY_ALONE =
   /^\W*(buy|purchase|kaufen|bestellen|acheter|acquista|ordina|kopen|bestel|kup|zamawiam|osta|köp|køb|kjøp|купи(ть)?|заказать|buy now!?|购买|買う|구매하기)\W*$/i;
@@ -19,16 +23,13 @@ const QUANTITIES =
 export const buys = (button: Element): boolean => {
   const said = ["class", "id", "value", "action", "alt", "src"].map((name) => button.getAttribute(name));
   const text = button.textContent.slice(0, 200).replace(/\s+/g, " ");
-  return BUY.test([...said, text.slice(0, 80)].join("\n")) || BUY_ALONE.test(text) || said[2] === "add";
+  if (BUY.test(said.join("\n")) || said[2] === "add") return true;
+  return (BUY.test(text.slice(0, 80)) && !LOOKS.test(text)) || BUY_ALONE.test(text);
 };
 
 /** Buttons, links and forms that may buy a product, in a document or a part of it. */
 export const buttonsIn = (scope: ParentNode): readonly Element[] =>
   allIn(scope, BUTTONS).slice(0, MOST_BUTTONS);
-
-/** What leads to a basket and puts nothing in. */
-const LOOKS =
-  /^\W*(view|see|show|go to|zum|your|my|mein|voir|mon|ver|mi|vedi|bekijk|visa|zobacz|カート(を見る)?|(내 ?)?장바구니|购物车|購物車|سبد خرید|(το )?καλάθι( μου)?)(?![\p{L}])/iu;
 
 /** Links looked at between two yields. */
 const STRIDE = 40;
@@ -38,7 +39,7 @@ export function* buyingLinksIn(doc: Document): Generator<undefined, readonly Ele
   const found: Element[] = [];
   for (const [i, link] of allIn(doc, "a[href]").slice(0, MOST_BUTTONS).entries()) {
     if (i % STRIDE === 0) yield;
-    if (!link.matches(BUTTONS) && buys(link) && !LOOKS.test(link.textContent.trim())) found.push(link);
+    if (!link.matches(BUTTONS) && buys(link)) found.push(link);
   }
   return found;
 }

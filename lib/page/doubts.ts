@@ -124,7 +124,7 @@ const isBare: Doubt = ({ product, alone, pictures, root }) => {
   if (alone) return true;
   const small = pictures.every((picture) => {
     const { width } = picture.getBoundingClientRect();
-    return width > BROKEN && width < SMALLEST_BARE;
+    return width > BROKEN && width < SMALLEST_BARE && !picture.closest("a[href]");
   });
   const odd = small || /^\p{Ll}/u.test(title ?? "");
   return odd && !buttonsIn(root).some(buys);

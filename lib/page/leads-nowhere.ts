@@ -11,11 +11,11 @@ const MOST_PRESSED = 40;
 
 /** What can be pressed on; a link to another part of the same page leads nowhere. */
 const PRESSED =
-  "a[href]:not([href^='#']),a[href='#'],button,input,select,form,[role=button],[role=link],[onclick]";
+  "a[href]:not([href^='#']),a[href='#'],button,input,select,form,[role=button],[role=link],[onclick],[tabindex='0']";
 
-/** What a link or a button says that leads to a ware, in the ten languages of slot words. */
+/** What a link or a button says that leads to a ware or did, in the ten languages of slot words. */
 const DETAILS =
-  /\bview|\bsee\b|\brent|\bmore\b|weiter|\bplus\b|\bmás\b|\bpiù\b|\bmeer\b|\bmer\b|więcej|\bmais\b|\binfo|もっと|詳し|details?|buy|shop|order|choose|select|\badd\b|bag|cart|basket|zum (produkt|artikel)|ansehen|anschauen|mehr|kaufen|bestell|korb|voir|achet|command|chois|panier|\bver\b|compra|pedir|elegir|vedi|acquist|ordina|dettagli|scegli|carrello|veja|escolh|encomend|bekijk|koop|kies|visa|köp|välj|zobacz|kup|zamów|wybierz|koszyk|見る|詳細|購入|注文|カート/i;
+  /\bview|\bsee\b|\brent|\bmore\b|weiter|\bplus\b|\bmás\b|\bpiù\b|\bmeer\b|\bmer\b|więcej|\bmais\b|\binfo|もっと|詳し|details?|buy|shop|order|choose|select|\badd\b|bag|cart|basket|zum (produkt|artikel)|ansehen|anschauen|mehr|kaufen|bestell|korb|voir|achet|command|chois|panier|\bver\b|compra|pedir|elegir|vedi|acquist|ordina|dettagli|scegli|carrello|veja|escolh|encomend|bekijk|koop|kies|visa|köp|välj|zobacz|kup|zamów|wybierz|koszyk|見る|詳細|購入|注文|カート|sold out|out of stock|unavailable|ausverkauft|vergriffen|épuisé|rupture|agotado|esaurito|esgotado|uitverkocht|slutsåld|brak|niedostęp|売り切れ|品切/i;
 
 /** Whether an element, or one around it within a few steps, looks as if it could be pressed on. */
 const looksPressed = (element: Element | null): boolean =>

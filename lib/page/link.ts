@@ -28,6 +28,13 @@ const PRODUCT_PATH =
 export const leadsToProduct = (link: string): boolean =>
   [PRODUCT_PATH, PRODUCT_SCRIPT, PRODUCT_ROUTE].some((one) => one.test(link));
 
+/** Names of the file or script that shows one product. */
+const PRODUCT_FILE =
+  /\/(ver[-_])?(product|produkt|produit|produto|producto|prodotto|urun|item|goods|detail)([-_]?(details?|page|view|info|single|show|\d+))?(\.\w+)?\/?([?#]|$)/i;
+
+/** Whether the address of a page is what that of one product's page is called. */
+export const isCalledProduct = (address: string): boolean => PRODUCT_FILE.test(address);
+
 /** Whether a link leads to a category or a journal instead of one product. */
 export const leadsToGroup = (link: string): boolean => GROUP.test(link);
 

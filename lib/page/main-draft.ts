@@ -2,7 +2,7 @@ import { countUp, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import type { Context } from "./context.ts";
-import { leadsToProduct, linkUrl } from "./link.ts";
+import { isCalledProduct, leadsToProduct, linkUrl } from "./link.ts";
 import { pricesBy } from "./main-price.ts";
 import { namesVoucher } from "./offers-no-ware.ts";
 import { pictureUrl, pictureUrls } from "./picture-urls.ts";
@@ -124,7 +124,7 @@ export function* mainDraft(
   const shop =
     (bought.length > 0 && (prices.length > 0 || leadsToProduct(doc.URL) || counted.length > 0)) ||
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));
-  const told = !shop && prices.length > 0 && isToldByMarkup(heading);
+  const told = !shop && prices.length > 0 && (isToldByMarkup(heading) || isCalledProduct(doc.URL));
   if (!shop && !described && !told) return null;
   const pictures: Element[] = [];
   const visible: Element[] = [];

@@ -92,22 +92,29 @@ function largestBy(buttons: readonly Element[], survey: Survey): Element | null 
   return best.element;
 }
 
+/** What matches and shows, of what is called so. */
+const shownIn = ({ doc, furniture }: Context, selector: string, called = /(?:)/): readonly Element[] =>
+  [...doc.querySelectorAll(selector)]
+    .filter((heading) => called.test(nameOf(heading)))
+    .slice(0, MOST_HEADINGS)
+    .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
+
+/** Headings of the first rank that say what this page is about: neither the shop's name nor what any product's page says. */
+export const firstRank = (context: Context): readonly Element[] =>
+  shownIn(context, "h1").filter((heading) => !namesTheShop(heading) && !isAboutAny(heading));
+
 /**
  * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's
  * name; what the page's head names; what markup calls a product's name; all other headings; then the largest text by the
- * buttons that buy, where those stand together.
+ * buttons that buy, where those stand together; at last what any product's page says.
  */
 export function* mainHeadings(
   survey: Survey,
   context: Context,
 ): Generator<readonly Element[] | undefined, void, undefined> {
   const { doc, furniture } = context;
-  const shown = (selector: string, called = /(?:)/) =>
-    [...doc.querySelectorAll(selector)]
-      .filter((heading) => called.test(nameOf(heading)))
-      .slice(0, MOST_HEADINGS)
-      .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
-  const first = shown("h1").filter((heading) => !namesTheShop(heading) && !isAboutAny(heading));
+  const shown = (selector: string, called?: RegExp) => shownIn(context, selector, called);
+  const first = firstRank(context);
   if (first.length > 0) yield first;
   const named = yield* namedByHead(context);
   if (named && !first.includes(named)) yield [named];
@@ -122,4 +129,6 @@ export function* mainHeadings(
     survey,
   );
   if (large) yield [large];
+  const general = shown("h1,h2,h3").filter(isAboutAny);
+  if (general.length > 0) yield general;
 }

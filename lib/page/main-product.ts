@@ -1,4 +1,4 @@
-import { isSettled } from "./already-taken.ts";
+import { isBought } from "./already-taken.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "./buttons.ts";
 import type { Clustered } from "./clusters.ts";
 import { type MainDraft, type MainPage, mainDraft } from "./main-draft.ts";
@@ -29,6 +29,14 @@ function isLoose(element: Element, { beside, context: { furniture } }: MainPage)
 
 const follows = (one: Element, other: Element): boolean => (one.compareDocumentPosition(other) & 4) > 0;
 
+/** Whether a tile stands between a name and its price. */
+const isCutOff = ({ heading, prices }: MainDraft, { beside }: MainPage): boolean =>
+  beside.some(
+    ({ root }) =>
+      follows(heading, root) &&
+      prices.some(({ element }) => !root.contains(element) && follows(root, element)),
+  );
+
 /** What buys outside all tiles: a page that sells so has a product of its own, whatever names that. */
 const looseSales = (page: MainPage): readonly Element[] =>
   [...page.buttons.filter(buys), ...quantitiesIn(page.context.doc)].filter((sale) => isLoose(sale, page));
@@ -39,7 +47,7 @@ const looseSales = (page: MainPage): readonly Element[] =>
  */
 export function* mainProduct(places: Clustered): Generator<undefined, MainDraft | null, undefined> {
   const { context, clusters, survey } = places;
-  if (isSettled(context)) return null;
+  if (isBought(context)) return null;
   const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
   const buttons = [...buttonsIn(context.doc), ...links];
   const page = { ...places, buttons, beside: yield* tilesBeside(clusters, buttons, context) };
@@ -51,11 +59,11 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
     const found: MainDraft[] = [];
     for (const heading of headings) {
       yield;
-      // What is less likely to name it must stand in no tile, and before what buys.
-      const mayName = !sales || (isLoose(heading, page) && sales.some((sale) => follows(heading, sale)));
-      if (!mayName) continue;
+      // Other headings than those of the first rank must stand in no tile; what is less likely to name it before what buys.
+      if (heading.tagName !== "H1" && !isLoose(heading, page)) continue;
+      if (sales && !sales.some((sale) => follows(heading, sale))) continue;
       const draft = yield* mainDraft(heading, page);
-      if (draft) found.push(draft);
+      if (draft && (heading.tagName === "H1" || !isCutOff(draft, page))) found.push(draft);
     }
     const [one] = found.toSorted(
       (a, b) =>

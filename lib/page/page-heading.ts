@@ -10,9 +10,14 @@ export function pageHeading(doc: Document): string {
   return text.length < LONGEST_HEADING ? text : "";
 }
 
-/** The path of an address in lower case, with the route that a single script is told; "" where it is none. */
+/** What a script for all pages calls the page that it is to show. */
+const ROUTES = ["route", "site", "page", "seite", "action", "view"];
+
+/** The path of an address in lower case, with the page that one script for all is told; "" where it is none. */
 export function pathOf(address: string | null): string {
   const url = URL.parse(address ?? "");
-  const route = url?.searchParams.get("route");
-  return `${url?.pathname ?? ""}${route ? `/${route}` : ""}`.toLowerCase();
+  const routes = ROUTES.flatMap((name) => url?.searchParams.get(name) ?? []).filter((route) =>
+    /^[a-z]/i.test(route),
+  );
+  return [url?.pathname ?? "", ...routes].join("/").toLowerCase();
 }

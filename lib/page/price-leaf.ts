@@ -1,4 +1,4 @@
-import { parentOf } from "./ancestors.ts";
+import { nameOf, parentOf } from "./ancestors.ts";
 import { buys } from "./buttons.ts";
 import { letters } from "./letters.ts";
 import { type Amount, readTag, type WrittenAmount } from "./price.ts";
@@ -31,6 +31,8 @@ const STEPS_UP = 3;
 
 const FIGURE = new RegExp(`[${DIGITS}]`);
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
+/** What markup calls a button that may show no more than the price. */
+const BASKET_NAME = /cart|buy|basket/i;
 const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
 
 /** Whether blocks lie on both sides of a text. */
@@ -92,21 +94,23 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (element.closest("script,style,noscript,template,option,label,textarea")) return null;
   // What a button says is a price where it says to buy: "Add to bag for €49".
   const button = element.closest("button");
-  if (button && (own.length === 0 || !buys(button))) return null;
+  if (button && (own.length === 0 || !(buys(button) || BASKET_NAME.test(nameOf(button))))) return null;
   if (isInProse(element)) return null;
   if (own.length > 0) {
-    const parent = parentOf(element);
-    // Words beside it ("Save", "Was") and raised cents belong to the same tag.
-    const wide = parent && lengthOf(parent) < LONGEST_TAG / 2;
-    let joined = wide ? joinedText(parent) : text;
-    let around = joined === text ? alone : readTag(joined);
-    if (wide && around.denied && !alone.denied) {
-      joined = joinedText(parent, true);
-      around = readTag(joined);
+    // Words beside it ("Save", "Was", "net") and raised cents belong to the same tag.
+    for (const wider of [parentOf(element), element]) {
+      if (!wider || lengthOf(wider) >= LONGEST_TAG / 2) continue;
+      let joined = joinedText(wider);
+      let around = joined === text ? alone : readTag(joined);
+      if (around.denied && !alone.denied) {
+        joined = joinedText(wider, true);
+        around = readTag(joined);
+      }
+      const { denied, amounts } = around;
+      if (sameWhole(own, amounts))
+        return denied ? null : { element, text, tag: joined, words: alone.words, amounts };
     }
-    const same = sameWhole(own, around.amounts);
-    const { denied, amounts } = same ? around : alone;
-    return denied ? null : { element, text, tag: same ? joined : text, words: alone.words, amounts };
+    return alone.denied ? null : { element, text, tag: text, words: alone.words, amounts: own };
   }
   let plain: WrittenPrice | null = null;
   const figure = readTag(`${text},-`).amounts;

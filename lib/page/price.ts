@@ -79,7 +79,7 @@ export function readTag(text: string): Tag {
   const worth = read.filter(({ amount }) => amount > 0 && Number.isFinite(amount));
   // From nothing to something: the span of a filter.
   const fromZero = worth.length === 1 && read.length === 2;
-  const extra = /^[^\d¤]*\+ ?¤|^[-−–]¤|^[«“„"]/.test(rest);
+  const extra = /^[^\d¤]*\+ ?¤|^[-−–]¤|^[«“„"]|[^¤]。\s*$|¤、.*¤/.test(rest);
   const denied = fromZero || extra || read[0]?.denied === true || SENTENCE.test(rest);
   const amounts = worth.filter((one) => denied || !one.denied).map(({ denied: _, ...one }) => one);
   return { amounts, words: wordsIn(rest), denied };

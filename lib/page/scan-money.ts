@@ -5,7 +5,7 @@ const NUMBER =
   /\d{1,3}(?:[., '’٬]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
 
 /** Short words that are signs of money behind amounts alone. */
-const BEHIND = new Set(["d", "da", "br", "ks", "km", "mt", "lek"]);
+const BEHIND = new Set(["d", "da", "br", "ks", "km", "mt", "lek", "د"]);
 
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;

@@ -4,11 +4,11 @@ import type { Amount, WrittenAmount } from "./price.ts";
 import type { WrittenPrice } from "./price-leaf.ts";
 import type { Survey } from "./survey.ts";
 
-/** An amount with the currency that it has on a page with this hint; a bare one may count in thousandths after all. */
+/** An amount with the currency that it has on a page with this hint; which may count in thousandths after all. */
 function settled(one: WrittenAmount, hint: MoneyHint): Amount {
   const currency = currencyOf(one.meant, hint);
-  const bare = one.meant === null && THOUSANDTHS.has(currency ?? "");
-  return { ...one, currency, amount: bare ? parseAmount(one.written, true) : one.amount };
+  const thousandths = THOUSANDTHS.has(currency ?? "");
+  return { ...one, currency, amount: thousandths ? parseAmount(one.written, true) : one.amount };
 }
 
 /** Amounts with their currencies. */

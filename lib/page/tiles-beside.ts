@@ -2,7 +2,8 @@ import { nearest } from "./ancestors.ts";
 import { buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
-import { linkUrl } from "./link.ts";
+import { isCalledProduct, leadsToProduct, linkUrl } from "./link.ts";
+import { firstRank } from "./main-headings.ts";
 import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
@@ -37,12 +38,12 @@ const hasOwnName = ({ root, prices }: Cluster, { furniture }: Context): boolean 
         ),
   );
 
-/** The clusters with a button that buys; all where such a button stands beside them and none has one. */
+/** The clusters with a button that buys; all where such a button stands beside them and none has one, or the page's address is a product's. */
 function* sold(
   loose: readonly Cluster[],
   single: readonly Cluster[],
   buttons: readonly Element[],
-  { furniture }: Context,
+  { doc, furniture }: Context,
 ): Generator<undefined, readonly Cluster[], undefined> {
   const roots = new Set(single.map(({ root }) => root));
   const within = new Set<Element | null>();
@@ -50,22 +51,15 @@ function* sold(
     if (i % STRIDE === 0) yield;
     if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
   }
-  return within.size === 1 && within.has(null) ? loose : loose.filter(({ root }) => within.has(root));
+  const byAddress = within.size === 0 && (leadsToProduct(doc.URL) || isCalledProduct(doc.URL));
+  return byAddress || (within.size === 1 && within.has(null))
+    ? loose
+    : loose.filter(({ root }) => within.has(root));
 }
-
-/** Whether a heading of the first rank that shows stands above an element. */
-const isHeaded = (root: Element, { doc, furniture }: Context): boolean =>
-  [...doc.querySelectorAll("h1")].some(
-    (heading) =>
-      (heading.compareDocumentPosition(root) & 4) > 0 &&
-      !root.contains(heading) &&
-      !furniture.isApart(heading) &&
-      !furniture.isHidden(heading),
-  );
 
 /**
  * The block with the picture and the price of what a heading above it names, or null: it is sold there, it has no name
- * of its own, and there is no second like it. `loose`: clusters whose pictures lead nowhere.
+ * of its own where a heading stands above, and there is no second like it. `loose`: clusters whose pictures lead nowhere.
  */
 function* ownBlock(
   loose: readonly Cluster[],
@@ -76,11 +70,12 @@ function* ownBlock(
   const free = (yield* sold(loose, single, buttons, context)).filter(
     ({ root }) => !context.furniture.isApart(root),
   );
-  // The only one that is sold and leads nowhere may bring its name along, unless a heading above names a list.
-  const [only] = free;
-  if (only && loose.length === 1 && !isHeaded(only.root, context)) return only;
+  // Under a heading of the first rank what has a name of its own is one of a list.
+  const ranked = firstRank(context);
+  const isHeaded = (root: Element) =>
+    ranked.some((heading) => !root.contains(heading) && (heading.compareDocumentPosition(root) & 4) > 0);
   const [first, second] = free
-    .filter((cluster) => !hasOwnName(cluster, context))
+    .filter((cluster) => !isHeaded(cluster.root) || !hasOwnName(cluster, context))
     .map((cluster) => ({ cluster, area: Math.max(0, ...cluster.pictures.map(areaOf)) }))
     .sort((a, b) => b.area - a.area);
   return first && (!second || first.area > LARGER * second.area) ? first.cluster : null;

@@ -10,6 +10,8 @@ import type { Survey } from "./survey.ts";
 const LEVELS = 7;
 /** Pictures in one such tile: front, back, a few angles. */
 const MOST_PICTURES = 4;
+/** Characters in one, white space and all. */
+const MOST_TEXT = 1500;
 /** Elements around each member of a list, up to the list: a table in a table cell has four. */
 const MOST_WRAPS = 4;
 /** Tiles of one kind from which on a store that shows no price at all is believed to show products. */
@@ -136,6 +138,7 @@ function rootAround(
   for (let level = 0; up && level < LEVELS; up = parentOf(up), level++) {
     // A custom element's name tells as a class does.
     const name = up.localName.includes("-") ? `${nameOf(up)} ${up.localName}` : nameOf(up);
+    if (up.textContent.length > MOST_TEXT) return null;
     const crowded = survey.pricesIn.has(up) || (survey.picturesIn.get(up) ?? 0) > MOST_PICTURES;
     if (crowded || GROUP_NAME.test(name)) return null;
     named ||= TILE_NAME.test(name);
