@@ -14,7 +14,7 @@ export const leadsToCollection = (link: string): boolean => COLLECTION.test(link
 
 /** Links to a script that shows one product, told by its number. */
 const PRODUCT_SCRIPT =
-  /\/(product|produkt|produit|produto|producto|prodotto|urun|goods|item)(?!s)[-_]?(detail\w*|page|view|info|single)?(\.\w+)?\?(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id|sku|no|code|slug)=/i;
+  /\/(product|produkt|produit|produto|producto|prodotto|urun|goods|item)(?!s)[-_]?(detail\w*|page|view|info|single|servlet)?(\.\w+)?\?(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id|sku|no|code|slug)=/i;
 
 /** The same where one script shows all pages. */
 const PRODUCT_ROUTE =
@@ -22,7 +22,7 @@ const PRODUCT_ROUTE =
 
 /** Links to one product; a list may lie in the same folder. */
 const PRODUCT_PATH =
-  /\/(products?|produkte?|produits?|producto?s?|prodott[oi]|tuote|item|p|dp)\/(?!(list|index|search|categor\w*|all|new|best)([./?#]|$))[^/]+/i;
+  /\/(products?|produkte?|produkty|produits?|producto?s?|produtos?|prodott[oi]|produse?|proizvod[ai]?|termek(ek)?|vyrobek|urun(ler)?|san-pham|tovary?|tuote|item|p|dp)\/(?!(list|index|search|categor\w*|all|new|best)([./?#]|$))[^/]+/i;
 
 /** Whether a link leads, by its wording, to one product. */
 export const leadsToProduct = (link: string): boolean =>
@@ -48,6 +48,17 @@ export function linkUrl(anchor: Element): string | null {
   // An anchor resolves its own address far faster than a URL does.
   const address = "href" in anchor ? String(anchor.href) : "";
   return /^https?:/.test(address) && !ELSEWHERE.test(address) ? address : null;
+}
+
+const WITHOUT_HASH = /#.*/;
+
+/** Whether a picture leads to another page. */
+export function leadsAway(picture: Element): boolean {
+  const anchor = picture.closest("a[href]");
+  const link = anchor && linkUrl(anchor);
+  return (
+    link !== null && link.replace(WITHOUT_HASH, "") !== picture.ownerDocument.URL.replace(WITHOUT_HASH, "")
+  );
 }
 
 /** The link to the product: the one around the picture, else the first with a text, else the first. */

@@ -2,7 +2,7 @@ import { countUp, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import type { Context } from "./context.ts";
-import { isCalledProduct, leadsToProduct, linkUrl } from "./link.ts";
+import { isCalledProduct, leadsAway, leadsToProduct } from "./link.ts";
 import { pricesBy } from "./main-price.ts";
 import { namesVoucher } from "./offers-no-ware.ts";
 import { pictureUrl, pictureUrls } from "./picture-urls.ts";
@@ -46,12 +46,6 @@ const sameName = (a: string, b: string): boolean => {
 /** Without its query, which tells renditions of a picture apart. */
 const fileOf = (url: string): string | undefined => url.split("?")[0];
 
-/** Whether a picture leads to another page. */
-function leadsAway(picture: Element): boolean {
-  const anchor = picture.closest("a[href]");
-  return anchor !== null && linkUrl(anchor) !== null;
-}
-
 /** Of pictures those that lead nowhere else, if any: a banner among the words about a ware has a link. */
 function ownOf(pictures: readonly Element[]): readonly Element[] {
   const own = pictures.filter((picture) => !leadsAway(picture));
@@ -81,6 +75,10 @@ function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   const next = [...block.querySelectorAll("h2,h3,h4,h5,h6,summary")].find((part) => follows(first, part));
   return prices.filter(({ element }) => block.contains(element) && !(next && follows(next, element)));
 }
+
+/** The address by which a page wants to be known. */
+export const pageLink = (doc: Document): string =>
+  doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL;
 
 /** The product of a page where `heading` names it, or null where it names none. */
 export function* mainDraft(
@@ -160,7 +158,7 @@ export function* mainDraft(
     pictures: inside.filter((picture) => near?.contains(picture)),
     prices: tagOf(prices),
     ...(title && { title }),
-    link: doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL,
+    link: pageLink(doc),
     described,
   };
 }

@@ -1,7 +1,8 @@
 import { isBought } from "./already-taken.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "./buttons.ts";
-import type { Clustered } from "./clusters.ts";
-import { type MainDraft, type MainPage, mainDraft } from "./main-draft.ts";
+import type { Cluster, Clustered } from "./clusters.ts";
+import type { Context } from "./context.ts";
+import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { nameKey } from "./plain-text.ts";
 import { tilesBeside } from "./tiles-beside.ts";
@@ -41,6 +42,16 @@ const isCutOff = ({ heading, prices }: MainDraft, { beside }: MainPage): boolean
 const looseSales = (page: MainPage): readonly Element[] =>
   [...page.buttons.filter(buys), ...quantitiesIn(page.context.doc)].filter((sale) => isLoose(sale, page));
 
+/** A block that is sold as the page's own and that no heading names: its most telling text does. */
+const namelessDraft = ({ root, pictures, prices }: Cluster, { doc }: Context): MainDraft => ({
+  root,
+  heading: root,
+  pictures,
+  prices,
+  link: pageLink(doc),
+  described: undefined,
+});
+
 /**
  * The product that a product page is about, or null. A heading names it; a button that buys it, the page's data under
  * the same name, or its address and a price must agree. Data alone proves nothing: home pages and listings carry it too.
@@ -50,7 +61,8 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   if (isBought(context)) return null;
   const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
   const buttons = [...buttonsIn(context.doc), ...links];
-  const page = { ...places, buttons, beside: yield* tilesBeside(clusters, buttons, context) };
+  const { own, beside } = yield* tilesBeside(clusters, buttons, context);
+  const page = { ...places, buttons, beside };
   yield;
   let sales: readonly Element[] | null = null;
   for (const headings of mainHeadings(survey, context)) {
@@ -72,7 +84,7 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
     );
     if (one && found.every((other) => other.root === one.root)) return one;
     sales ??= looseSales(page);
-    if (sales.length === 0) return null;
+    if (sales.length === 0) break;
   }
-  return null;
+  return own && namelessDraft(own, context);
 }

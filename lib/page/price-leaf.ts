@@ -1,7 +1,8 @@
 import { nameOf, parentOf } from "./ancestors.ts";
 import { buys } from "./buttons.ts";
+import { iconSign } from "./icon-sign.ts";
 import { letters } from "./letters.ts";
-import { type Amount, readTag, type WrittenAmount } from "./price.ts";
+import { type Amount, readTag, type Tag, type WrittenAmount } from "./price.ts";
 import { DIGITS } from "./scan-money.ts";
 import { PART_NAME } from "./what-for.ts";
 
@@ -80,6 +81,26 @@ function isInProse(element: Element): boolean {
   return block.tagName === "P" && lengthOf(block) > LONGEST_TAG && SENTENCE_END.test(block.textContent);
 }
 
+/** What is said of money around or in an element that has few words, with the text it is read from. */
+interface Around extends Tag {
+  readonly tag: string;
+}
+
+/**
+ * What an element says of money, where it has few words and the amounts of a text in it, or null. What is not displayed
+ * cannot deny them.
+ */
+function tagAround(element: Element | null, text: string, alone: Tag): Around | null {
+  if (!element || lengthOf(element) >= LONGEST_TAG / 2) return null;
+  let tag = joinedText(element);
+  let read = tag === text ? alone : readTag(tag);
+  if (read.denied && !alone.denied) {
+    tag = joinedText(element, true);
+    read = readTag(tag);
+  }
+  return sameWhole(alone.amounts, read.amounts) ? { ...read, tag } : null;
+}
+
 /** The price tag that a text node belongs to, or null where it is none. */
 export function priceLeafAt(node: Node): WrittenPrice | null {
   const written = node.nodeValue ?? "";
@@ -97,20 +118,13 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (button && (own.length === 0 || !(buys(button) || BASKET_NAME.test(nameOf(button))))) return null;
   if (isInProse(element)) return null;
   if (own.length > 0) {
-    // Words beside it ("Save", "Was", "net") and raised cents belong to the same tag.
-    for (const wider of [parentOf(element), element]) {
-      if (!wider || lengthOf(wider) >= LONGEST_TAG / 2) continue;
-      let joined = joinedText(wider);
-      let around = joined === text ? alone : readTag(joined);
-      if (around.denied && !alone.denied) {
-        joined = joinedText(wider, true);
-        around = readTag(joined);
-      }
-      const { denied, amounts } = around;
-      if (sameWhole(own, amounts))
-        return denied ? null : { element, text, tag: joined, words: alone.words, amounts };
-    }
-    return alone.denied ? null : { element, text, tag: text, words: alone.words, amounts: own };
+    // Words beside it ("Save", "Was") and raised cents belong to the same tag.
+    const beside = tagAround(parentOf(element), text, alone);
+    if (beside?.denied || (!beside && alone.denied)) return null;
+    // Where other amounts stand beside it, what its own element says of it ("net").
+    const inside = beside ?? tagAround(element, text, alone);
+    const { tag, amounts } = inside?.denied === false ? inside : { tag: text, amounts: own };
+    return { element, text, tag, words: alone.words, amounts };
   }
   let plain: WrittenPrice | null = null;
   const figure = readTag(`${text},-`).amounts;
@@ -124,6 +138,9 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     if (amounts.some(({ amount }) => sameWhole([{ amount }], figure)))
       return { element: up, text: tag, tag, words, amounts };
     if (amounts.length > 0) break;
+    const signed = `${iconSign(up)} ${text}`;
+    if (signed.length > text.length + 1)
+      return { element: up, text, tag: signed, words, amounts: readTag(signed).amounts };
     if (bare) plain ??= { element: up, text, tag, words, amounts: figure };
   }
   return plain;

@@ -2,9 +2,10 @@ import { nearest } from "./ancestors.ts";
 import { buys } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
-import { isCalledProduct, leadsToProduct, linkUrl } from "./link.ts";
-import { firstRank } from "./main-headings.ts";
+import { isCalledProduct, leadsAway, leadsToProduct } from "./link.ts";
+import { firstRank, isAboutAny } from "./main-headings.ts";
 import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
+import { nameKey } from "./plain-text.ts";
 
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
 const LARGER = 1.5;
@@ -17,17 +18,20 @@ const areaOf = (picture: Element): number => {
   return width * height;
 };
 
-/** Whether a picture leads to another page. */
-const leadsAway = (picture: Element): boolean => {
-  const link = picture.closest("a[href]");
-  return link !== null && linkUrl(link) !== null;
-};
+/** Whether the largest picture of a cluster leads to another page; small ones may lead to views of it. */
+function isLinked({ pictures }: Cluster): boolean {
+  const [largest] = pictures.toSorted((a, b) => areaOf(b) - areaOf(a));
+  return largest !== undefined && leadsAway(largest);
+}
 
-/** Whether a heading that can be seen stands before the first price. */
-const hasOwnName = ({ root, prices }: Cluster, { furniture }: Context): boolean =>
+/** Whether a heading that can be seen stands before the first price and says something else than those in `known`. */
+const hasOwnName = ({ root, prices }: Cluster, known: readonly Element[], { furniture }: Context): boolean =>
   [...root.querySelectorAll("h1,h2,h3,h4,h5,h6")].some(
     (heading) =>
       !furniture.isHidden(heading) &&
+      !isAboutAny(heading) &&
+      !/:\s*$/.test(heading.textContent) &&
+      !known.some((other) => nameKey(other.textContent) === nameKey(heading.textContent)) &&
       prices
         .slice(0, 1)
         .some(
@@ -51,15 +55,14 @@ function* sold(
     if (i % STRIDE === 0) yield;
     if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
   }
-  const byAddress = within.size === 0 && (leadsToProduct(doc.URL) || isCalledProduct(doc.URL));
-  return byAddress || (within.size === 1 && within.has(null))
-    ? loose
-    : loose.filter(({ root }) => within.has(root));
+  const own = loose.filter(({ root }) => within.has(root));
+  const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);
+  return own.length === 0 && (byAddress || (within.size === 1 && within.has(null))) ? loose : own;
 }
 
 /**
  * The block with the picture and the price of what a heading above it names, or null: it is sold there, it has no name
- * of its own where a heading stands above, and there is no second like it. `loose`: clusters whose pictures lead nowhere.
+ * of its own where a heading stands above, and there is no second like it. `loose`: clusters whose largest picture leads nowhere.
  */
 function* ownBlock(
   loose: readonly Cluster[],
@@ -75,7 +78,7 @@ function* ownBlock(
   const isHeaded = (root: Element) =>
     ranked.some((heading) => !root.contains(heading) && (heading.compareDocumentPosition(root) & 4) > 0);
   const [first, second] = free
-    .filter((cluster) => !isHeaded(cluster.root) || !hasOwnName(cluster, context))
+    .filter((cluster) => !isHeaded(cluster.root) || !hasOwnName(cluster, ranked, context))
     .map((cluster) => ({ cluster, area: Math.max(0, ...cluster.pictures.map(areaOf)) }))
     .sort((a, b) => b.area - a.area);
   return first && (!second || first.area > LARGER * second.area) ? first.cluster : null;
@@ -95,17 +98,25 @@ const mayBeTile = ({ root, pictures }: Cluster): boolean =>
     return width <= BROKEN || width >= SMALLEST_BARE;
   });
 
+/** What a page may be about, and what may be products beside it. */
+export interface Beside {
+  /** The block of the page's own product, where one is told without its name. */
+  readonly own: Cluster | null;
+  readonly beside: readonly Cluster[];
+}
+
 /** The clusters that may be products beside the one that a page is about; `buttons`: what may buy. */
 export function* tilesBeside(
   clusters: readonly Cluster[],
   buttons: readonly Element[],
   context: Context,
-): Generator<undefined, readonly Cluster[], undefined> {
+): Generator<undefined, Beside, undefined> {
   const single = clusters.filter(({ holdsMore }) => !holdsMore);
-  const loose = new Set(single.filter(({ pictures }) => !pictures.some(leadsAway)));
+  const loose = new Set(single.filter((cluster) => !isLinked(cluster)));
   const own = yield* ownBlock([...loose], single, buttons, context);
-  return single.filter(
+  const beside = single.filter(
     (cluster) =>
       !loose.has(cluster) || (cluster !== own && mayBeTile(cluster) && !isFoldedAway(cluster, context)),
   );
+  return { own, beside };
 }

@@ -1,0 +1,76 @@
+import { ANY_COUNTRY } from "./currency.ts";
+
+/** Countries of languages spoken chiefly in one; for a page whose `lang` names none. ISO 639-1 to ISO 3166. */
+const HOME: Readonly<Record<string, string>> = {
+  sv: "SE",
+  da: "DK",
+  nb: "NO",
+  nn: "NO",
+  no: "NO",
+  is: "IS",
+  ja: "JP",
+  zh: "CN",
+};
+
+/** Calling codes (ITU-T E.164) of countries whose money has a sign in common with others'. */
+const CALLED =
+  "20EG 45DK 46SE 47NO 52MX 54AR 56CL 57CO 61AU 64NZ 65SG 852HK 886TW 92PK 94LK 977NP 971AE 212MA".split(" ");
+
+/** The country of the first telephone number that a page links to, where its money shares a sign; else "". */
+function calledIn(doc: Document): string {
+  const link = doc.querySelector('[href^="tel:+"],[href*="//wa.me/"]')?.getAttribute("href");
+  const number = link?.replace(/\D+/, "") ?? "";
+  return CALLED.find((code) => number.startsWith(code.slice(0, -2)))?.slice(-2) ?? "";
+}
+
+/** Characters of a page, from its start and from its end, in which its language and its country are looked for. */
+const MOST_TEXT = 20_000;
+const MOST_FOOT = 3000;
+/** Characters of Chinese from which on a page without kana is written in it: others name it as a language to choose. */
+const LEAST_CHINESE = 30;
+
+/** The country in whose language a page is written that names none or English, where its money shares a sign; else "". */
+function spokenIn({ body }: Document): string {
+  const text = body.textContent.slice(0, MOST_TEXT).toLowerCase();
+  const times = (word: RegExp) => text.match(word)?.length ?? 0;
+  if (/[¥￥元]/.test(text))
+    return /[ぁ-ヿ]/.test(text) ? "JP" : times(/[\u4e00-\u9fff]/g) >= LEAST_CHINESE ? "CN" : "";
+  if (!/\d ?kr\b|\bkr\.? ?\d/.test(text)) return "";
+  if (/[äö]/.test(text)) return "SE";
+  if (!/[æø]/.test(text)) return "";
+  return times(/\b(af|kurv|køb|til dig|nyhed)\b/g) >= times(/\b(av|handlekurv|kjøp|til deg|nyhet)\b/g)
+    ? "DK"
+    : "NO";
+}
+
+/** Countries that count in pesos, or in dollars of their own or others', as pages in Spanish name them. */
+const COUNTRIES: Readonly<Record<string, RegExp>> = {
+  MX: /méxico|pesos mexicanos/i,
+  CO: /colombia/i,
+  AR: /argentin[ao]/i,
+  CL: /chile(n[oa]s?)?(?![a-z])/i,
+  US: /ecuador|el salvador|puerto rico|panamá/i,
+};
+
+/** The one of these countries that the foot of a page names, or "". */
+function namedAtFoot({ body }: Document): string {
+  const text = body.textContent.slice(-MOST_FOOT);
+  const named = Object.keys(COUNTRIES).filter((code) => COUNTRIES[code]?.test(text));
+  return named.length === 1 ? (named[0] ?? "") : "";
+}
+
+/** ISO 3166 codes of the countries that the language, the address and the telephone number of a page point at. */
+export function countriesOf(doc: Document, language: string): readonly string[] {
+  const [spoken = "", region = ""] = language.toLowerCase().split(/[-_]/);
+  const domain = doc.location?.hostname.split(".").at(-1) ?? "";
+  const inEnglish = spoken === "" || spoken === "en";
+  const told = [
+    region,
+    domain.length === 2 ? domain : "",
+    HOME[spoken] ?? "",
+    calledIn(doc),
+    inEnglish ? spokenIn(doc) : "",
+    spoken === "es" ? namedAtFoot(doc) : "",
+  ].filter(Boolean);
+  return told.length === 0 && spoken === "es" ? [ANY_COUNTRY] : told.map((code) => code.toUpperCase());
+}
