@@ -26,6 +26,9 @@ const ACTION =
 /** Facts in a row ("M · Very good") are no name. */
 const FACTS = /\s[·•|]\s/;
 
+/** Nor is a sentence, or a label with what it is for. */
+const NO_NAME = /[.。!?]$|^[^:：]{1,24}[:：] ?\S/;
+
 interface Guess {
   readonly text: string;
   /** The heading that the text is all of, if it is. */
@@ -113,7 +116,7 @@ function weigh(
   if (ACTION.test(text) || (!marked && isSticker(text))) score -= 5;
   if (key.length < 3) score -= 4;
   if (text.length > 120) score -= 3;
-  if (FACTS.test(text) || (!marked && /[.。!?]$/.test(text))) score -= 1;
+  if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
   if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one))) score += 3;
   // Of several headings the first that no other tile has; of other texts the longest.
   score +=

@@ -13,6 +13,7 @@ import { PRODUCT_PAGES_BY_HAND } from "./product-pages-by-hand.ts";
 import { SHOPS_ABROAD } from "./shops-abroad.ts";
 import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
 import { SHOPS_BY_MANY_HANDS } from "./shops-by-many-hands.ts";
+import { SHOPS_BY_OTHER_SIGNS } from "./shops-by-other-signs.ts";
 import { SHOPS_FROM_EVERYWHERE } from "./shops-from-everywhere.ts";
 import { SHOPS_HOME_MADE } from "./shops-home-made.ts";
 import { SHOPS_IN_OTHER_WORDS } from "./shops-in-other-words.ts";
@@ -37,6 +38,7 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["shops by many hands", SHOPS_BY_MANY_HANDS],
   ["shops in other words", SHOPS_IN_OTHER_WORDS],
   ["shops from everywhere", SHOPS_FROM_EVERYWHERE],
+  ["shops by other signs", SHOPS_BY_OTHER_SIGNS],
   ["product pages by hand", PRODUCT_PAGES_BY_HAND],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],

@@ -64,4 +64,19 @@ export const PAGES_WITHOUT_PRODUCTS: readonly PageCase[] = [
     `<main><h1>Оформление заказа</h1><table>${["Платье", "Сумка"].map((name, i) => `<tr><td><a href="/index.php?route=product/product&product_id=${i + 4}"><img src="/i/o-${i}.jpg" width="60" height="70"></a></td><td><a href="/index.php?route=product/product&product_id=${i + 4}">${name} синее</a></td><td>${i + 1}290 грн.</td></tr>`).join("")}</table><button>Подтвердить</button></main>`,
     { lang: "ru", url: "http://shop.localhost/index.php?route=checkout/checkout", layout: true },
   ),
+  page(
+    "a basket that one script for all pages shows, with its way to order",
+    `<main><img src="/i/butler.jpg" width="300" height="300"><table><tr><td>Tasche Erle</td><td>17,80 €</td></tr></table><h3>Lieferadresse</h3><p>Ahornweg 12</p><button class="bestellen"> Bestellen </button></main>`,
+    { lang: "de", url: "http://shop.localhost/index.php?site=warenkorb", layout: true },
+  ),
+  page(
+    "the next of a journal's entries, a sentence of which names prices",
+    `<main><article><h1>秋のストール</h1><p>去年みつけたストールを巻いています。</p></article><nav><a href="/2023/09/20/market/"><img src="/i/market.jpg" width="400" height="200"><div>次へ</div><div>朝市で買ったもの</div><div>かぼちゃ 200円、無花果 500円。</div></a></nav></main>`,
+    { lang: "ja", layout: true },
+  ),
+  page(
+    "a landing page with a picture far from its link to a product",
+    `<div class="wrapper"><div><h1>The time is now</h1><a href="/product/design-system">Details of it</a></div><div><img src="/i/ill.png" width="500" height="400"></div>${"<div><h5>For makers</h5><p>There is nothing I really wanted to do in life that I was not able to get good at, and that is my skill.</p><a href='#'>Learn more</a></div>".repeat(12)}</div>`,
+    { layout: true },
+  ),
 ];
