@@ -14,7 +14,7 @@ export const leadsToCollection = (link: string): boolean => COLLECTION.test(link
 
 /** Links to a script that shows one product, told by its number. */
 const PRODUCT_SCRIPT =
-  /\/(product|produkt|produit|produto|producto|prodotto|urun|goods|item)(?!s)[-_]?(detail\w*|page|view|info|single|servlet)?(\.\w+)?\?(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id|sku|no|code|slug)=/i;
+  /\/(product|produkt|produit|produto|producto|prodotto|urun|goods|item)(?!s(?![a-z]))[-_]?(detail\w*|page|view|info|single|servlet)?(\.\w+)?\?(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id|sku|no|code|slug)=/i;
 
 /** The same where one script shows all pages. */
 const PRODUCT_ROUTE =

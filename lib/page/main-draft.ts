@@ -104,7 +104,8 @@ export function* mainDraft(
     const { isApart, isHidden } = context.furniture;
     return meet !== null && above.has(meet) && !inTile(control) && !(isApart(control) && isHidden(control));
   };
-  const tells = /\p{L}{3}/u.test(written);
+  const { amounts, words } = context.readTag(written);
+  const tells = /\p{L}{3}/u.test(amounts.length > 0 ? words : written);
   const unlisted = context.described.filter((one) => !one.listed);
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
   const bought: Element[] = [];

@@ -41,8 +41,19 @@ export function linesOf(element: Element, most: number): string {
 const breaksBefore = ({ previousSibling }: Node): boolean =>
   previousSibling !== null && /^(BR|HR)$/.test(previousSibling.nodeName);
 
+/** What markup calls the number of an article in a heading, and such a number at its end. */
+const CODE_NAME = /(^|[-_ ])(code|sku|ean)([-_ ]|$)/i;
+const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\[[A-Z\d-]{3,}\])$/i;
+
+/** A name without the number of the article at its end. */
+export const withoutCode = (name: string): string => name.replace(CODE, "");
+
+/** Whether a text stands in a part of a heading that is called a number of an article. */
+const isCode = (holder: Element | null, heading: Element): boolean =>
+  holder !== null && holder !== heading && CODE_NAME.test(holder.getAttribute("class") ?? "");
+
 /**
- * The text of a heading, without what is not displayed in one that is; a word that begins in another element than the one
+ * The text of a heading, without what is not displayed in one that is and numbers of articles; a word that begins in another element than the one
  * before ended stays apart.
  */
 export function headingText(heading: Element): string {
@@ -50,12 +61,13 @@ export function headingText(heading: Element): string {
   const displayed = heading.checkVisibility();
   let text = "";
   for (let node = walker.nextNode(); node && text.length < LONGEST_TITLE; node = walker.nextNode()) {
-    if (displayed && parentOf(node)?.checkVisibility() === false) continue;
+    const holder = parentOf(node);
+    if ((displayed && holder?.checkVisibility() === false) || isCode(holder, heading)) continue;
     const piece = node.nodeValue ?? "";
     if (breaksBefore(node)) text += " ";
     text += /\p{Ll}$/u.test(text) && /^\p{Lu}/u.test(piece) ? ` ${piece}` : piece;
   }
-  return plainText(text);
+  return withoutCode(plainText(text));
 }
 
 /** For comparing names: letters and digits only, lower case. */

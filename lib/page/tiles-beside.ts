@@ -6,6 +6,7 @@ import { isCalledProduct, leadsAway, leadsToProduct } from "./link.ts";
 import { firstRank, isAboutAny } from "./main-headings.ts";
 import { BROKEN, SMALLEST_BARE } from "./picture-sizes.ts";
 import { nameKey } from "./plain-text.ts";
+import { isCalledDetails } from "./told-by-markup.ts";
 
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
 const LARGER = 1.5;
@@ -42,7 +43,7 @@ const hasOwnName = ({ root, prices }: Cluster, known: readonly Element[], { furn
         ),
   );
 
-/** The clusters with a button that buys; all where such a button stands beside them and none has one, or the page's address is a product's. */
+/** The clusters with a button that buys or called a product's page; all where such a button stands beside them and none has one, or the page's address is a product's. */
 function* sold(
   loose: readonly Cluster[],
   single: readonly Cluster[],
@@ -55,7 +56,7 @@ function* sold(
     if (i % STRIDE === 0) yield;
     if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
   }
-  const own = loose.filter(({ root }) => within.has(root));
+  const own = loose.filter(({ root }) => within.has(root) || isCalledDetails(root));
   const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);
   return own.length === 0 && (byAddress || (within.size === 1 && within.has(null))) ? loose : own;
 }

@@ -3,7 +3,7 @@ import { commonness, nameInHeading } from "./brands.ts";
 import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
-import { linesOf, nameKey, plainText } from "./plain-text.ts";
+import { linesOf, nameKey, plainText, withoutCode } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import { isSticker } from "./stickers.ts";
 
@@ -173,7 +173,9 @@ export function titleIn(
     if (guess && guess.score > best.score && !(price && guess.score <= UNTOLD))
       best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
   }
-  const text = best.from ? withoutPrices(nameInHeading(best.from, context), best.from, prices) : best.text;
+  const text = best.from
+    ? withoutPrices(nameInHeading(best.from, context), best.from, prices)
+    : withoutCode(best.text);
   if (text && best.score > UNTOLD) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
   const names = [...said, plainText(root.getAttribute("aria-label")), alt];
   return names.find((name) => name.length > 2) ?? text;

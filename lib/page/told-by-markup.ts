@@ -17,6 +17,9 @@ function isCalled(heading: Element, name: RegExp): boolean {
   return block !== null && !WHOLE.test(block.tagName) && name.test(nameOf(block));
 }
 
+/** Whether markup calls a block the page of one product. */
+export const isCalledDetails = (block: Element): boolean => DETAILS.test(nameOf(block));
+
 /**
  * Whether markup says that a page is about the product that a heading names: it calls a block around it a product's page;
  * or a product, and the page's title knows the name.
