@@ -11,7 +11,7 @@ import { isCalledDetails } from "./told-by-markup.ts";
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
 const LARGER = 1.5;
 
-/** Buttons looked at between two yields. */
+/** Buttons or clusters looked at between two yields. */
 const STRIDE = 50;
 
 const areaOf = (picture: Element): number => {
@@ -19,10 +19,12 @@ const areaOf = (picture: Element): number => {
   return width * height;
 };
 
-/** Whether the largest picture of a cluster leads to another page; small ones may lead to views of it. */
+/** Whether a cluster's pictures lead to another page; of several the largest, since small ones may lead to views of it. */
 function isLinked({ pictures }: Cluster): boolean {
+  const linked = pictures.filter(leadsAway);
+  if (linked.length === 0 || linked.length === pictures.length) return linked.length > 0;
   const [largest] = pictures.toSorted((a, b) => areaOf(b) - areaOf(a));
-  return largest !== undefined && leadsAway(largest);
+  return largest !== undefined && linked.includes(largest);
 }
 
 /** Whether a heading that can be seen stands before the first price and says something else than those in `known`. */
@@ -113,7 +115,11 @@ export function* tilesBeside(
   context: Context,
 ): Generator<undefined, Beside, undefined> {
   const single = clusters.filter(({ holdsMore }) => !holdsMore);
-  const loose = new Set(single.filter((cluster) => !isLinked(cluster)));
+  const loose = new Set<Cluster>();
+  for (const [i, cluster] of single.entries()) {
+    if (i % STRIDE === 0) yield;
+    if (!isLinked(cluster)) loose.add(cluster);
+  }
   const own = yield* ownBlock([...loose], single, buttons, context);
   const beside = single.filter(
     (cluster) =>
