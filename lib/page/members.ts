@@ -14,7 +14,8 @@ export interface Members {
   readonly fitting: number;
 }
 
-const kindOf = ({ tagName, classList }: Element): string => `${tagName} ${classList[0] ?? ""}`;
+/** What markup calls an element first. */
+export const kindOf = ({ tagName, classList }: Element): string => `${tagName} ${classList[0] ?? ""}`;
 
 function countMembers(list: Element, kind: string, { picturesIn, pricesIn }: Survey, fit: Counts): Members {
   const members = [...list.children].filter((one) => kindOf(one) === kind && picturesIn.has(one));
