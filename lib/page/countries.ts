@@ -10,6 +10,18 @@ const HOME: Readonly<Record<string, string>> = {
   is: "IS",
   ja: "JP",
   zh: "CN",
+  pl: "PL",
+  cs: "CZ",
+  hu: "HU",
+  ro: "RO",
+  bg: "BG",
+  tr: "TR",
+  uk: "UA",
+  he: "IL",
+  ko: "KR",
+  th: "TH",
+  vi: "VN",
+  id: "ID",
 };
 
 /** Calling codes (ITU-T E.164) of countries whose money has a sign in common with others'. */

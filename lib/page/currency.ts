@@ -15,13 +15,39 @@ export const currencyCode = (value: unknown): string | null => {
   return /^[A-Z]{3}$/.test(code) ? code : null;
 };
 
+/** What amounts without a sign are in, where a page's language or address tells its country. ISO 3166 to ISO 4217. */
+const OWN: Readonly<Record<string, string>> = {
+  SE: "SEK",
+  NO: "NOK",
+  DK: "DKK",
+  IS: "ISK",
+  PL: "PLN",
+  CZ: "CZK",
+  HU: "HUF",
+  RO: "RON",
+  BG: "BGN",
+  TR: "TRY",
+  UA: "UAH",
+  RU: "RUB",
+  IL: "ILS",
+  JP: "JPY",
+  KR: "KRW",
+  CN: "CNY",
+  TH: "THB",
+  VN: "VND",
+  ID: "IDR",
+  IN: "INR",
+  CH: "CHF",
+  GB: "GBP",
+};
+
 /** The currency that a sign with these meanings (null: none was written) stands for on a page with this hint. */
 export function currencyOf(
   meant: readonly string[] | null,
   { codes: declared, regions }: MoneyHint,
 ): string | null {
   const codes = [...declared];
-  if (meant === null) return codes[0] ?? null;
+  if (meant === null) return codes[0] ?? regions.map((region) => OWN[region]).find(Boolean) ?? null;
   const code =
     codes.find((code) => meant.includes(code)) ??
     // An ISO 4217 code begins with the ISO 3166 code of its country.

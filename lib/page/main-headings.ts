@@ -46,12 +46,13 @@ const PRODUCT_NAMED =
   /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main)?[-_]*(name|title|nom|nombre)(?![a-z])/i;
 const NAMED = '[class*="name" i],[class*="title" i],[class*="nom" i],[id*="name" i],[id*="title" i]';
 
-/** What a heading says on the page of any product. */
+/** What a heading says on the page of any product, or of several. */
 const ABOUT_ANY =
-  /^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(説明|詳細|情報)|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
+  /^(products|produk(te?|ter)?|produits|productos|produtos|prodotti|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(説明|詳細|情報)|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
 
 /** Whether a heading says what it would on the page of any product. */
-export const isAboutAny = (heading: Element): boolean => ABOUT_ANY.test(plainText(heading.textContent));
+export const isAboutAny = (heading: Element): boolean =>
+  ABOUT_ANY.test(plainText(heading.textContent).replace(/\s*[:：]$/, ""));
 
 /** What stands between a page's name and its shop's in a title. */
 const TITLE_BREAK = /\s*[|–—_»«·•:]\s*|\s+-\s+/;

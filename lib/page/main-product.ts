@@ -30,8 +30,9 @@ function isLoose(element: Element, { beside, context: { furniture } }: MainPage)
 
 const follows = (one: Element, other: Element): boolean => (one.compareDocumentPosition(other) & 4) > 0;
 
-/** Whether a tile stands between a name and its price. */
+/** Whether a name stands behind its price, or a tile between the two. */
 const isCutOff = ({ heading, prices }: MainDraft, { beside }: MainPage): boolean =>
+  prices.slice(0, 1).some(({ element }) => follows(element, heading)) ||
   beside.some(
     ({ root }) =>
       follows(heading, root) &&
@@ -77,12 +78,16 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
       const draft = yield* mainDraft(heading, page);
       if (draft && (heading.tagName === "H1" || !isCutOff(draft, page))) found.push(draft);
     }
-    const [one] = found.toSorted(
+    // A heading far from price and picture names the page around them.
+    const inner = found.filter(
+      ({ root }) => !found.some((other) => other.root !== root && root.contains(other.root)),
+    );
+    const [one] = inner.toSorted(
       (a, b) =>
         namesBetter(b, context.doc) - namesBetter(a, context.doc) ||
         Number(saysMore(b, a)) - Number(saysMore(a, b)),
     );
-    if (one && found.every((other) => other.root === one.root)) return one;
+    if (one && inner.every((other) => other.root === one.root)) return one;
     sales ??= looseSales(page);
     if (sales.length === 0) break;
   }

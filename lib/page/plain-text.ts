@@ -45,8 +45,12 @@ const breaksBefore = ({ previousSibling }: Node): boolean =>
 const CODE_NAME = /(^|[-_ ])(code|sku|ean)([-_ ]|$)/i;
 const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\[[A-Z\d-]{3,}\])$/i;
 
-/** A name without the number of the article at its end. */
-export const withoutCode = (name: string): string => name.replace(CODE, "");
+/** What says that a name follows. */
+const LABEL =
+  /^(product( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название)\s*[:：]\s*/i;
+
+/** A name without the word for one before it and the number of the article at its end. */
+export const bareName = (name: string): string => name.replace(LABEL, "").replace(CODE, "");
 
 /** Whether a text stands in a part of a heading that is called a number of an article. */
 const isCode = (holder: Element | null, heading: Element): boolean =>
@@ -67,7 +71,7 @@ export function headingText(heading: Element): string {
     if (breaksBefore(node)) text += " ";
     text += /\p{Ll}$/u.test(text) && /^\p{Lu}/u.test(piece) ? ` ${piece}` : piece;
   }
-  return withoutCode(plainText(text));
+  return bareName(plainText(text));
 }
 
 /** For comparing names: letters and digits only, lower case. */

@@ -65,7 +65,8 @@ export function scanMoney(written: string): Scan {
       const next = lower.slice(end, end + MOST_BEHIND);
       sign = SIGN_OF_NEXT.test(next) ? null : signAt(behind.trimStart(), false);
       // These stand before amounts alone: "26R" are points.
-      if (sign === "r" || sign === "n" || (sign === "d" && !/[.,]\d{3}$/.test(number))) sign = null;
+      if (sign === "r" || sign === "n" || sign === "nt" || (sign === "d" && !/[.,]\d{3}$/.test(number)))
+        sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);
       if (sign) end += behind.length - behind.trimStart().length + sign.length;
       else if (dashed) end += 2;

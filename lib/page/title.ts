@@ -3,7 +3,7 @@ import { commonness, nameInHeading } from "./brands.ts";
 import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
-import { linesOf, nameKey, plainText, withoutCode } from "./plain-text.ts";
+import { bareName, linesOf, nameKey, plainText } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import { isSticker } from "./stickers.ts";
 
@@ -43,10 +43,14 @@ const LONGEST_MARKED = 160;
 const remembered = new Map<string, number>();
 const MOST_REMEMBERED = 2000;
 
+/** Class names that say how a thing looks and not what it is: "transition-colors", "hover:text-label". */
+const LOOKS = /\S*:\S*|(^|\s)(transition|text|bg|font|border|ring|line|tracking|leading)-\S*/g;
+
 function judge(wording: string, heading: boolean): number {
-  if (OTHER_NAME.test(wording)) return -1;
+  const names = wording.replace(LOOKS, " ");
+  if (OTHER_NAME.test(names)) return -1;
   if (heading) return 2;
-  return TITLE_NAME.test(wording) ? 1 : DESCRIPTION_NAME.test(wording) ? -1 : 0;
+  return TITLE_NAME.test(names) ? 1 : DESCRIPTION_NAME.test(names) ? -1 : 0;
 }
 
 /** 2: a heading, 1: a name, -1: something else, 0: not told. */
@@ -175,7 +179,7 @@ export function titleIn(
   }
   const text = best.from
     ? withoutPrices(nameInHeading(best.from, context), best.from, prices)
-    : withoutCode(best.text);
+    : bareName(best.text);
   if (text && best.score > UNTOLD) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
   const names = [...said, plainText(root.getAttribute("aria-label")), alt];
   return names.find((name) => name.length > 2) ?? text;
