@@ -79,4 +79,9 @@ export const PAGES_WITHOUT_PRODUCTS: readonly PageCase[] = [
     `<div class="wrapper"><div><h1>The time is now</h1><a href="/product/design-system">Details of it</a></div><div><img src="/i/ill.png" width="500" height="400"></div>${"<div><h5>For makers</h5><p>There is nothing I really wanted to do in life that I was not able to get good at, and that is my skill.</p><a href='#'>Learn more</a></div>".repeat(12)}</div>`,
     { layout: true },
   ),
+  page(
+    "an order that was placed, told in a plain line",
+    `<div class="card"><span>order #5469</span><div>Thank you for your order!</div><p><b>Payment summary</b></p>${["White", "Grey"].map((shade, i) => `<div class="row"><img src="/i/order-${i}.jpg" width="160" height="160"><p><b>Rowan lamp</b></p><p>${shade}</p><p><b>$${99 + i}</b></p></div>`).join("")}<a href="/track">Track your order</a></div>`,
+    { url: "http://shop.localhost/orderdetail?id=5469", layout: true },
+  ),
 ];

@@ -82,4 +82,32 @@ export const SHOPS_BY_OTHER_SIGNS: readonly PageCase[] = [
     kind: "listing",
     products: expected("سترة صفصاف | 50 | | ar-0.jpg", "قميص صفصاف | 51 | | ar-1.jpg"),
   },
+  {
+    name: "NT before amounts, hearts beside pictures",
+    lang: "zh-Hant",
+    head: GRID,
+    body: `<h1>最新商品</h1><div class="g">${["芋頭", "草莓"].map((name, i) => `<div class="item"><div>${picture(`tw-${i}`)}<img src="/i/heart-gray.png" width="24" height="24"></div><p class="latest-name">${name}煉乳冰</p><p class="latest-pri">NT2${i}0</p></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected("芋頭煉乳冰 | 200 | TWD | tw-0.jpg", "草莓煉乳冰 | 210 | TWD | tw-1.jpg"),
+    layout: true,
+  },
+  {
+    name: "a rebate in money behind the price, in Dutch",
+    lang: "nl",
+    head: GRID,
+    body: `<div class="g">${["laarzen", "fles"].map((slug, i) => `<div><a href="/shop/${slug}">${picture(slug)}<h2>${slug} Griend</h2></a><div><span>7${i},20 €</span><span>1${i},80 € korting</span><span>-20%</span></div></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected("laarzen Griend | 70.2 | EUR | laarzen.jpg", "fles Griend | 71.2 | EUR | fles.jpg"),
+  },
+  {
+    name: "headings with the class names of a kit that says how things look",
+    lang: "fr",
+    head: GRID,
+    body: `<div class="g">${["60 W", "150 W"].map((power, i) => `<div class="card group"><img src="/i/lampe-${i}.jpg" alt="Lampe solaire Baobab ${power}" width="220" height="280"><h3 class="font-semibold group-hover:text-navy transition-colors"><a href="/lampes/baobab-${i}">Lampe solaire Baobab ${power}</a></h3><span>${power}</span><div>4${i} 000 FCFA</div></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Lampe solaire Baobab 60 W | 40000 | XOF | lampe-0.jpg",
+      "Lampe solaire Baobab 150 W | 41000 | XOF | lampe-1.jpg",
+    ),
+  },
 ];
