@@ -24,7 +24,7 @@ const HOME: Readonly<Record<string, string>> = {
   id: "ID",
 };
 
-/** Calling codes (ITU-T E.164) of countries whose money has a sign in common with others'. */
+/** Calling codes (ITU-T E.164, from memory) of countries whose money has a sign in common with others'. */
 const CALLED =
   "20EG 45DK 46SE 47NO 52MX 54AR 56CL 57CO 61AU 64NZ 65SG 852HK 886TW 92PK 94LK 977NP 971AE 212MA".split(" ");
 

@@ -15,7 +15,7 @@ export const currencyCode = (value: unknown): string | null => {
   return /^[A-Z]{3}$/.test(code) ? code : null;
 };
 
-/** What amounts without a sign are in, where a page's language or address tells its country. ISO 3166 to ISO 4217. */
+/** What amounts without a sign are in, where a page's language or address tells its country. ISO 3166 to ISO 4217, from memory. */
 const OWN: Readonly<Record<string, string>> = {
   SE: "SEK",
   NO: "NOK",
