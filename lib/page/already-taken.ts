@@ -1,7 +1,7 @@
 import { allIn, nameOf, parentOf } from "./ancestors.ts";
 import { BASKET_NAMES } from "./basket-names.ts";
 import type { Context } from "./context.ts";
-import { pageHeading, pathOf } from "./page-heading.ts";
+import { pageHeading, pathsOf } from "./page-heading.ts";
 import type { Survey } from "./survey.ts";
 
 /** Elements above a tile that may belong to the same line of a basket, and controls looked at in it. */
@@ -36,11 +36,13 @@ type Page = "basket" | "settled" | "other";
 const pages = new WeakMap<Context, Page>();
 
 function kindOf({ doc }: Context): Page {
-  const path = pathOf(doc.URL);
+  const paths = pathsOf(doc);
   const heading = pageHeading(doc);
-  if (SETTLED_PATH.test(path) || SETTLED_HEADING.test(heading)) return "settled";
-  const last = path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, "");
-  return BASKET_NAMES.includes(last) || BASKET_HEADING.test(heading) ? "basket" : "other";
+  if (paths.some((path) => SETTLED_PATH.test(path)) || SETTLED_HEADING.test(heading)) return "settled";
+  const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
+  return names.some((name) => BASKET_NAMES.includes(name)) || BASKET_HEADING.test(heading)
+    ? "basket"
+    : "other";
 }
 
 function kindOnce(context: Context): Page {

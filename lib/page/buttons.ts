@@ -24,7 +24,7 @@ const QUANTITIES =
 export const buys = (button: Element): boolean => {
   const said = ["class", "id", "value", "action", "alt", "src"].map((name) => button.getAttribute(name));
   const text = button.textContent.slice(0, 200).replace(/\s+/g, " ");
-  if (BUY.test(said.join("\n")) || said[2] === "add") return true;
+  if (BUY.test(said.join("\n")) || button.getAttribute("name") === "add") return true;
   return (BUY.test(text.slice(0, 80)) && !LOOKS.test(text)) || BUY_ALONE.test(text);
 };
 

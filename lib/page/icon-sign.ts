@@ -20,9 +20,14 @@ const SIGNS: Readonly<Record<string, string>> = {
   hryvnia: "₴",
 };
 
+/** Icons looked at in one element. */
+const MOST_ICONS = 8;
+
 /** The sign of money, or the code, that an element shows as an icon; "" where it shows none. */
 export function iconSign(element: Element): string {
-  for (const one of [element, ...element.querySelectorAll(ICONS)]) {
+  const icons = element.querySelectorAll(ICONS);
+  for (let i = -1; i < Math.min(icons.length, MOST_ICONS); i++) {
+    const one = icons[i] ?? element;
     const name = ICON.exec(one.getAttribute("class") ?? "")?.[1];
     if (name) return SIGNS[name] ?? name;
   }

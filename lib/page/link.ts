@@ -50,16 +50,18 @@ export function linkUrl(anchor: Element): string | null {
   return /^https?:/.test(address) && !ELSEWHERE.test(address) ? address : null;
 }
 
-const WITHOUT_HASH = /#.*/;
+/** A place on a page. */
+const HASH = /#.*/;
+
+/** The address of the other page that a picture leads to, or null. */
+export function linkAway(picture: Element): string | null {
+  const anchor = picture.closest("a[href]");
+  const link = anchor && linkUrl(anchor)?.replace(HASH, "");
+  return link && link !== picture.ownerDocument.URL.replace(HASH, "") ? link : null;
+}
 
 /** Whether a picture leads to another page. */
-export function leadsAway(picture: Element): boolean {
-  const anchor = picture.closest("a[href]");
-  const link = anchor && linkUrl(anchor);
-  return (
-    link !== null && link.replace(WITHOUT_HASH, "") !== picture.ownerDocument.URL.replace(WITHOUT_HASH, "")
-  );
-}
+export const leadsAway = (picture: Element): boolean => linkAway(picture) !== null;
 
 /** The link to the product: the one around the picture, else the first with a text, else the first. */
 export function linkIn(root: Element, image: Element | null): Element | null {

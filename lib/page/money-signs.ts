@@ -29,7 +29,7 @@ const FIRST = new Set([...SIGNS.keys()].map((sign) => sign[0]));
 const LAST = new Set([...SIGNS.keys()].map((sign) => sign.at(-1)));
 
 /** Characters of the longest sign. */
-const LONGEST_SIGN = 7;
+export const LONGEST_SIGN = 7;
 
 /**
  * The sign or code of money at the start (or the end) of a text, in lower case, or null. One that runs on as a word

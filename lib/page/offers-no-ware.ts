@@ -2,7 +2,7 @@ import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
 import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
-import { pageHeading, pathOf } from "./page-heading.ts";
+import { pageHeading, pathOf, pathsOf } from "./page-heading.ts";
 import { linesOf, nameKey } from "./plain-text.ts";
 import type { FoundProduct } from "./product.ts";
 
@@ -47,7 +47,7 @@ const pages = new WeakMap<Context, boolean>();
 
 function pageSellsNothing({ doc, described }: Context): boolean {
   return (
-    PATH.test(pathOf(doc.URL)) ||
+    pathsOf(doc).some((path) => PATH.test(path)) ||
     HEADING.test(pageHeading(doc)) ||
     (described.length === 0 && showsOtherKinds(doc))
   );

@@ -13,11 +13,13 @@ export function pageHeading(doc: Document): string {
 /** What a script for all pages calls the page that it is to show. */
 const ROUTES = ["route", "site", "page", "seite", "action", "view"];
 
-/** The path of an address in lower case, with the page that one script for all is told; "" where it is none. */
-export function pathOf(address: string | null): string {
-  const url = URL.parse(address ?? "");
-  const routes = ROUTES.flatMap((name) => url?.searchParams.get(name) ?? []).filter((route) =>
-    /^[a-z]/i.test(route),
-  );
-  return [url?.pathname ?? "", ...routes].join("/").toLowerCase();
+/** The path of an address in lower case; "" where it is none. */
+export const pathOf = (address: string | null): string =>
+  URL.parse(address ?? "")?.pathname.toLowerCase() ?? "";
+
+/** The path of a page's address, and the pages that a script for all of them is told to show, each as a path. */
+export function pathsOf({ URL: address }: Document): readonly string[] {
+  const asked = URL.parse(address)?.searchParams;
+  const routes = ROUTES.flatMap((name) => asked?.get(name) ?? []);
+  return [pathOf(address), ...routes.map((route) => `/${route.toLowerCase()}`)];
 }

@@ -1,4 +1,4 @@
-import { isPlain, nearest } from "./ancestors.ts";
+import { isPlain, nearest, within } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import { leadsToCollection, leadsToProduct } from "./link.ts";
 import { readTag } from "./price.ts";
@@ -29,11 +29,9 @@ const DESCRIBED =
   '[itemtype*="schema.org/Product" i],[typeof*="Product"],meta[property="og:type"][content*="product" i],meta[property*="price:amount"]';
 const DESCRIBES = /Product(Group|Model)?"/;
 
-const isDescribed = (doc: Document): boolean =>
-  doc.querySelector(DESCRIBED) !== null ||
-  [...doc.querySelectorAll('script[type*="ld+json" i]')].some(({ textContent }) =>
-    DESCRIBES.test(textContent),
-  );
+const isDescribed = (scope: Document | Element): boolean =>
+  within(scope, DESCRIBED).length > 0 ||
+  within(scope, 'script[type*="ld+json" i]').some(({ textContent }) => DESCRIBES.test(textContent));
 
 /** The places, or null where nothing can come of them. */
 function worthwhile(places: Places): Places | null {
@@ -64,7 +62,9 @@ export function* findAddedPlaces(
   if (!doc.defaultView) return null;
   const plain = added.flatMap((element) => nearest(element, isPlain) ?? []);
   const scopes = yield* scopesAround(doc, plain);
-  if (scopes.length === 0) return null;
-  const survey = yield* surveyOf(scopes);
-  return worthwhile({ doc, scopes: plain, survey, whole: false, readTag });
+  // Data that comes before its tiles is read for them.
+  const described = plain.some(isDescribed);
+  if (scopes.length === 0 && !described) return null;
+  const places = { doc, scopes: plain, survey: yield* surveyOf(scopes), whole: false, readTag };
+  return described ? places : worthwhile(places);
 }

@@ -2,7 +2,7 @@ import { nearest } from "./ancestors.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import { DOUBTS, type Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
-import { leadsToProduct, linkUrl } from "./link.ts";
+import { leadsToProduct, linkAway } from "./link.ts";
 import type { MainDraft } from "./main-draft.ts";
 import type { FoundProduct } from "./product.ts";
 import { tileRoot } from "./tile-root.ts";
@@ -10,13 +10,6 @@ import { unpricedTiles } from "./unpriced.ts";
 
 /** Bounds on hostile pages. */
 const MOST_PRODUCTS = 2000;
-
-/** Whether a picture leads to a product on another page. */
-function leadsToAnother(picture: Element): boolean {
-  const anchor = picture.closest("a[href]");
-  const link = anchor && linkUrl(anchor);
-  return link !== null && link !== picture.ownerDocument.URL && leadsToProduct(link);
-}
 
 /**
  * Makes products of the clusters and of pictures that the page says are products; `main` is what the page is about.
@@ -66,7 +59,7 @@ export function* readTiles(
   }
   const taken = (picture: Element) => {
     const around = nearest(picture, (up) => roots.has(up) || up === main?.root);
-    return around !== null && (roots.has(around) || !leadsToAnother(picture));
+    return around !== null && (roots.has(around) || !leadsToProduct(linkAway(picture) ?? ""));
   };
   for (const [root, pictures] of yield* unpricedTiles(survey, context, products, main, taken)) {
     yield* consider(root, { pictures, prices: [] });

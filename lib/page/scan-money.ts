@@ -1,5 +1,5 @@
 import { SOME } from "./amount-mark.ts";
-import { signAt, tellsWhich } from "./money-signs.ts";
+import { LONGEST_SIGN, signAt, tellsWhich } from "./money-signs.ts";
 
 const NUMBER =
   /\d{1,3}(?:[., '’٬]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
@@ -10,6 +10,8 @@ const BEHIND = new Set(["d", "da", "br", "ks", "km", "mt", "lek", "د"]);
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
 const MOST_BEHIND = 24;
+/** Spaces between an amount and its sign. */
+const GAP = 2;
 
 /** Digits of the scripts that prices are written in, for a class of characters: plain, Arabic, Persian, Devanagari, Bengali. */
 export const DIGITS = "\\d٠-٩۰-۹०-९০-৯";
@@ -52,7 +54,7 @@ export function scanMoney(written: string): Scan {
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
     let start = index;
-    const behind = lower.slice(end, end + 9);
+    const behind = lower.slice(end, end + LONGEST_SIGN + GAP);
     if (sign) {
       start = from + before.length - sign.length;
       const code = signAt(behind.trimStart(), false);
@@ -64,7 +66,7 @@ export function scanMoney(written: string): Scan {
       // In "7–8 £14" the sign belongs to what follows.
       const next = lower.slice(end, end + MOST_BEHIND);
       sign = SIGN_OF_NEXT.test(next) ? null : signAt(behind.trimStart(), false);
-      // These stand before amounts alone: "26R" are points.
+      // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days.
       if (sign === "r" || sign === "n" || sign === "nt" || (sign === "d" && !/[.,]\d{3}$/.test(number)))
         sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);

@@ -45,6 +45,20 @@ it("finds the tile of a picture that comes later than its price", () => {
   expect(finish(readAdded(doc, picture ? [picture] : [])).map(({ title }) => title)).toEqual(["Camp shirt"]);
 });
 
+it("takes what data says that comes before its tile", () => {
+  const doc = listing();
+  finish(readPage(doc));
+  const script = doc.createElement("script");
+  script.type = "application/ld+json";
+  script.textContent = JSON.stringify({ "@type": "Product", name: "Silk blouse", color: "Damson" });
+  doc.body.append(script);
+  expect(finish(readAdded(doc, [script]))).toEqual([]);
+  doc.querySelector("ul")?.insertAdjacentHTML("beforeend", tile("b", "Silk blouse"));
+  const added = doc.getElementById("b");
+  const [found] = finish(readAdded(doc, added ? [added] : []));
+  expect(found?.told.color).toBe("Damson");
+});
+
 it("takes what the added data says, without reading the rest again", () => {
   const doc = listing();
   finish(readPage(doc));

@@ -38,3 +38,8 @@ export const expected = (...rows: readonly string[]): readonly ExpectedProduct[]
 
 /** The product that a page is about, from such a row. */
 export const expectedMain = (row: string): ExpectedProduct => ({ ...productIn(row), role: "main" });
+
+/** A picture as wide as a tile. */
+export const picture = (slug: string): string => `<img src="/i/${slug}.jpg" width="220" height="280">`;
+/** Lays what has the class `g` out in three columns. */
+export const GRID = "<style>.g{display:grid;grid-template-columns:repeat(3,240px);gap:20px}</style>";

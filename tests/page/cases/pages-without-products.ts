@@ -84,4 +84,9 @@ export const PAGES_WITHOUT_PRODUCTS: readonly PageCase[] = [
     `<div class="card"><span>order #5469</span><div>Thank you for your order!</div><p><b>Payment summary</b></p>${["White", "Grey"].map((shade, i) => `<div class="row"><img src="/i/order-${i}.jpg" width="160" height="160"><p><b>Rowan lamp</b></p><p>${shade}</p><p><b>$${99 + i}</b></p></div>`).join("")}<a href="/track">Track your order</a></div>`,
     { url: "http://shop.localhost/orderdetail?id=5469", layout: true },
   ),
+  page(
+    "a basket shown in full, its lines without a way to remove them",
+    `<main><h2>Chosen by you</h2>${["Bag", "Scarf"].map((name, i) => `<div class="cart-line"><a href="/wares/${i}"><img src="/i/line-${i}.jpg" width="120" height="120"></a><h3>${name} Rowan</h3><input type="number" value="1"><b>€${40 + i}.00</b></div>`).join("")}</main>`,
+    { url: "http://shop.localhost/cart?view=full", layout: true },
+  ),
 ];

@@ -1,8 +1,6 @@
-import { expected, expectedMain, type PageCase } from "./page-case.ts";
+import { expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
 
-const GRID = "<style>.g{display:grid;grid-template-columns:repeat(3,240px);gap:20px}</style>";
 const BIG = (slug: string): string => `<img src="/i/${slug}.jpg" width="400" height="500">`;
-const small = (slug: string): string => `<img src="/i/${slug}.jpg" width="220" height="280">`;
 
 /** Product pages as one person writes them. */
 export const PRODUCT_PAGES_BY_HAND: readonly PageCase[] = [
@@ -104,7 +102,7 @@ export const PRODUCT_PAGES_BY_HAND: readonly PageCase[] = [
     name: "the product itself among those seen lately, without a link",
     url: "http://shop.localhost/shop/linen-pouch-49",
     head: GRID,
-    body: `<div><img src="/i/pouch-large.jpg" width="400" height="400"><h1>Linen pouch</h1><b>€30.00</b><button>Add to cart</button></div><section class="g">${["pouch", "brush"].map((slug, i) => `<div class="product-card"><a href="#">${small(slug)}</a><h6>Linen ${slug}</h6><b>€${30 + i * 5}.00</b><button>Add to cart</button></div>`).join("")}</section>`,
+    body: `<div><img src="/i/pouch-large.jpg" width="400" height="400"><h1>Linen pouch</h1><b>€30.00</b><button>Add to cart</button></div><section class="g">${["pouch", "brush"].map((slug, i) => `<div class="product-card"><a href="#">${picture(slug)}</a><h6>Linen ${slug}</h6><b>€${30 + i * 5}.00</b><button>Add to cart</button></div>`).join("")}</section>`,
     kind: "product",
     products: [
       expectedMain("Linen pouch | 30 | EUR | pouch-large.jpg"),
@@ -178,7 +176,7 @@ export const PRODUCT_PAGES_BY_HAND: readonly PageCase[] = [
     name: "a name in a banner above a block that begins with an overview",
     lang: "en",
     head: `<title>Silk shawl Rowan</title>${GRID}`,
-    body: `<div><h1>Silk shawl Rowan</h1></div><div><div>${BIG("shawl")}<h4>Overview</h4><p>Made by hand.</p><h3>Price for one:</h3></div><form><b>385 000 so‘m</b><button>Add to cart</button></form></div><section class="g">${["scarf", "bowl"].map((slug, i) => `<div><a href="/${slug}/">${small(slug)}<h5>Rowan ${slug}</h5></a><span>${210 + i} 000 so‘m</span><button>Add to cart</button></div>`).join("")}</section>`,
+    body: `<div><h1>Silk shawl Rowan</h1></div><div><div>${BIG("shawl")}<h4>Overview</h4><p>Made by hand.</p><h3>Price for one:</h3></div><form><b>385 000 so‘m</b><button>Add to cart</button></form></div><section class="g">${["scarf", "bowl"].map((slug, i) => `<div><a href="/${slug}/">${picture(slug)}<h5>Rowan ${slug}</h5></a><span>${210 + i} 000 so‘m</span><button>Add to cart</button></div>`).join("")}</section>`,
     kind: "product",
     products: [
       expectedMain("Silk shawl Rowan | 385000 | UZS | shawl.jpg"),
@@ -190,7 +188,7 @@ export const PRODUCT_PAGES_BY_HAND: readonly PageCase[] = [
     name: "wares beside a product that can be reached by the keyboard and have no links",
     url: "http://shop.localhost/product/w-104",
     head: GRID,
-    body: `<nav><a href="/cart">Bag</a></nav><div><div>${BIG("kurta")}</div><div><h1>Handblock kurta</h1><b>₹1,499</b><button>Add to Bag</button></div></div><section class="g">${["palazzo", "dupatta"].map((slug, i) => `<div class="related-card" tabindex="0">${small(slug)}<h4>Rowan ${slug}</h4><p>₹${i + 1},199</p></div>`).join("")}</section>`,
+    body: `<nav><a href="/cart">Bag</a></nav><div><div>${BIG("kurta")}</div><div><h1>Handblock kurta</h1><b>₹1,499</b><button>Add to Bag</button></div></div><section class="g">${["palazzo", "dupatta"].map((slug, i) => `<div class="related-card" tabindex="0">${picture(slug)}<h4>Rowan ${slug}</h4><p>₹${i + 1},199</p></div>`).join("")}</section>`,
     kind: "product",
     products: [
       expectedMain("Handblock kurta | 1499 | INR | kurta.jpg"),
@@ -224,5 +222,13 @@ export const PRODUCT_PAGES_BY_HAND: readonly PageCase[] = [
     kind: "product",
     products: [expectedMain("Tröja Al | 249 | SEK | troja.jpg")],
     layout: true,
+  },
+  {
+    name: "a product page whose button is told by the name of its field alone",
+    lang: "cy",
+    head: "<title>Helygen</title>",
+    body: `<div>${BIG("siaced")}</div><div><h1>Siaced Helygen</h1><p>£120.00</p><form><button name="add">I'r fasged</button></form></div>`,
+    kind: "product",
+    products: [expectedMain("Siaced Helygen | 120 | GBP | siaced.jpg")],
   },
 ];

@@ -1,7 +1,4 @@
-import { expected, type PageCase } from "./page-case.ts";
-
-const picture = (slug: string): string => `<img src="/i/${slug}.jpg" width="220" height="280">`;
-const GRID = "<style>.g{display:grid;grid-template-columns:repeat(3,240px);gap:20px}</style>";
+import { expected, GRID, type PageCase, picture } from "./page-case.ts";
 
 /** Lists whose prices, buttons or country are told by signs that few shops use. */
 export const SHOPS_BY_OTHER_SIGNS: readonly PageCase[] = [

@@ -1,7 +1,4 @@
-import { expected, type PageCase } from "./page-case.ts";
-
-const picture = (slug: string): string => `<img src="/i/${slug}.jpg" width="220" height="280">`;
-const GRID = "<style>.g{display:grid;grid-template-columns:repeat(3,240px);gap:20px}</style>";
+import { expected, GRID, type PageCase, picture } from "./page-case.ts";
 
 /** Pages of shops of many countries and many hands. */
 export const SHOPS_FROM_EVERYWHERE: readonly PageCase[] = [

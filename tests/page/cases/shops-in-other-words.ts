@@ -1,7 +1,5 @@
-import { expected, expectedMain, type PageCase } from "./page-case.ts";
+import { expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
 
-const picture = (slug: string): string => `<img src="/i/${slug}.jpg" width="220" height="280">`;
-const GRID = "<style>.g{display:grid;grid-template-columns:repeat(3,240px);gap:20px}</style>";
 /** Tiles that a page has beside its own product. */
 const beside = (price: (amount: number) => string): string =>
   `<section class="g">${["linden", "alder"].map((slug, i) => `<div><a href="/w/${slug}">${picture(slug)}<b>${slug} shirt</b></a><span>${price(40 + i)}</span></div>`).join("")}</section>`;
