@@ -1,3 +1,5 @@
+import { letters } from "./letters.ts";
+
 /** Links of a tile that lead elsewhere: to a basket, a list, a picture file, a script. */
 const ELSEWHERE =
   /\.(jpe?g|png|webp|gif|avif)(\?|$)|[/?&](cart|basket|wishlist|login|account|compare|add-to-cart|quick-?view)\b/i;
@@ -69,5 +71,5 @@ export function linkIn(root: Element, image: Element | null): Element | null {
   const around = leads(image?.closest("a[href]")) ?? leads(root.closest("a[href]"));
   if (around) return around;
   const anchors = [...root.querySelectorAll("a[href]")].slice(0, MOST_ANCHORS).filter(leads);
-  return anchors.find((anchor) => /\p{L}{3}/u.test(anchor.textContent)) ?? anchors[0] ?? null;
+  return anchors.find((anchor) => letters(anchor.textContent) > 2) ?? anchors[0] ?? null;
 }

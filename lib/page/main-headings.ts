@@ -1,4 +1,4 @@
-import { nameOf, nearest, parentOf, WHOLE } from "./ancestors.ts";
+import { allIn, nameOf, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
 import { letters } from "./letters.ts";
@@ -41,10 +41,39 @@ const namesTheShop = (heading: Element): boolean =>
 const sizeOf = (element: Element): number =>
   Number.parseFloat(element.ownerDocument.defaultView?.getComputedStyle(element).fontSize ?? "") || 0;
 
-/** What markup calls the name of the product that a page is about. */
+/** What markup calls the name of the product that a page is about. Common practice, no source. */
 const PRODUCT_NAMED =
-  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main)?[-_]*(name|title|nom|nombre)(?![a-z])/i;
-const NAMED = '[class*="name" i],[class*="title" i],[class*="nom" i],[id*="name" i],[id*="title" i]';
+  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main)?[-_]*(name|title|nom|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
+const NAMED = [
+  "name",
+  "title",
+  "nom",
+  "titulo",
+  "titre",
+  "nazwa",
+  "naam",
+  "urun",
+  "sanpham",
+  "san-pham",
+  "nama",
+]
+  .flatMap((part) => [`[class*="${part}" i]`, `[id*="${part}" i]`])
+  .join();
+
+/** What a table or a list of facts says before the name of a product. Common practice, no source. */
+const NAME_LABEL =
+  /^(product ?name|item ?name|name of (the )?(product|item)|title|(produkt|artikel)(name|bezeichnung)|nom( du produit)?|désignation|nombre( del (producto|artículo))?|nome( d[eo]l? produto| prodotto)?|product ?naam|produktnamn|nazwa( (produktu|towaru))?|název|názov|название|наименование|назва|ürün adı|tên (sản phẩm|hàng)|nama (produk|barang)|ชื่อสินค้า|اسم المنتج|نام محصول|שם המוצר|商品名称?|商品名稱|品名|제품명|상품명|책 ?이름|도서명)\s*[:：]?$/iu;
+/** Cells looked at. */
+const MOST_CELLS = 200;
+
+/** The cells of tables and lists of facts that say what a product is called. */
+const labelled = (doc: Document): readonly Element[] =>
+  allIn(doc, "th,td,dt")
+    .slice(0, MOST_CELLS)
+    .filter((cell) => NAME_LABEL.test(plainText(cell.textContent)))
+    .flatMap(({ nextElementSibling: value }) =>
+      value && /^(TD|DD)$/.test(value.tagName) && /\p{L}/u.test(value.textContent) ? [value] : [],
+    );
 
 /** What a heading says on the page of any product, or of several. */
 const ABOUT_ANY =
@@ -107,7 +136,7 @@ export const firstRank = (context: Context): readonly Element[] =>
 
 /**
  * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's
- * name; what the page's head names; what markup calls a product's name; all other headings; then the largest text by the
+ * name; what the page's head names; what markup or a table of facts calls a product's name; all other headings; then the largest text by the
  * buttons that buy, where those stand together; at last what any product's page says.
  */
 export function* mainHeadings(
@@ -120,8 +149,10 @@ export function* mainHeadings(
   if (first.length > 0) yield first;
   const named = yield* namedByHead(context);
   if (named && !first.includes(named)) yield [named];
-  const called = shown(NAMED, PRODUCT_NAMED);
+  const called = shown(NAMED, PRODUCT_NAMED).map((one) => one.querySelector("h2,h3,h4,h5") ?? one);
   if (called.length > 0) yield called;
+  const cells = labelled(doc).filter((cell) => !furniture.isApart(cell) && !furniture.isHidden(cell));
+  if (cells.length > 0) yield cells;
   const others = shown("h2,h3,h4,[itemprop=name]").filter(
     (heading) => !leadsElsewhere(heading) && !isAboutAny(heading),
   );

@@ -1,3 +1,5 @@
+import { parentOf } from "./ancestors.ts";
+import { barePrices } from "./bare-price.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { isStruck } from "./is-struck.ts";
@@ -25,12 +27,21 @@ function largest(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   return prices.filter((price) => (sizes.get(price) ?? 0) >= LARGE * most);
 }
 
+/** The price without a sign that stands beside a struck one, in the currency of that. */
+function besideStruck({ element, amounts: [struck] }: PriceLeaf, context: Context): readonly PriceLeaf[] {
+  const currency = struck?.currency ?? null;
+  return barePrices(parentOf(element) ?? element, context).map((price) => ({
+    ...price,
+    amounts: price.amounts.map((amount) => ({ ...amount, currency })),
+  }));
+}
+
 const isPlain = (price: PriceLeaf): boolean =>
   !isNamedPart(price) && price.amounts.some((amount) => !isAside(amount));
 
 /**
  * The prices that stand nearest to a heading: those that can be seen and are not crossed out; where none is such, one
- * on a button that buys.
+ * without a sign beside what is, or one on a button that buys.
  */
 export function pricesBy(
   around: ReadonlySet<Element>,
@@ -50,6 +61,10 @@ export function pricesBy(
     const shown = own.filter(({ element }) => !isHidden(element) && !isStruck(element));
     const plain = shown.filter(isPlain);
     if (plain.length > 0) return largest(plain);
+    const beside = own
+      .filter(({ element }) => isStruck(element))
+      .flatMap((one) => besideStruck(one, context));
+    if (beside.length > 0) return beside;
     const onButton = buttons.flatMap((button) => priceOn(button, context));
     return onButton.length > 0 ? onButton.slice(0, 1) : shown.length > 0 ? shown : own;
   }

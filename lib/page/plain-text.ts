@@ -43,7 +43,7 @@ const breaksBefore = ({ previousSibling }: Node): boolean =>
 
 /** What markup calls the number of an article in a heading, and such a number at its end. */
 const CODE_NAME = /(^|[-_ ])(code|sku|ean)([-_ ]|$)/i;
-const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\[[A-Z\d-]{3,}\])$/i;
+const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\[[A-Z\d-]{3,}\]|(?<=\p{L}.*) \d{8,14})$/iu;
 
 /** What says that a name follows. */
 const LABEL =

@@ -2,10 +2,12 @@ import { clustersOf } from "./clusters.ts";
 import { readContext } from "./context.ts";
 import type { Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
+import type { MainDraft } from "./main-draft.ts";
 import { mainProduct } from "./main-product.ts";
 import type { Places } from "./places.ts";
 import type { FoundPage, FoundProduct } from "./product.ts";
-import { readTiles } from "./read-tiles.ts";
+import { readTiles, tileClusters } from "./read-tiles.ts";
+import { relatedTiles } from "./related.ts";
 import { settleSurvey } from "./settle-money.ts";
 import { withoutHiddenCards } from "./without-hidden-cards.ts";
 import { withoutRepeats } from "./without-repeats.ts";
@@ -17,6 +19,13 @@ function inOneCurrency(products: readonly FoundProduct[]): readonly FoundProduct
   return products.map((one) => (one.price ? { ...one, price: { ...one.price, currency } } : one));
 }
 
+/** A product without the pictures of others. */
+function without(draft: MainDraft, others: ReadonlyMap<Element, readonly Element[]>): MainDraft {
+  const taken = new Set([...others.values()].flat());
+  const pictures = draft.pictures.filter((picture) => !taken.has(picture));
+  return { ...draft, pictures };
+}
+
 /**
  * Puts the products together that stand in places, and leaves out what is none. Yields often; nothing on the page is
  * changed. `doubted` hears what was taken for a product and is none.
@@ -26,9 +35,11 @@ export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefin
   const survey = settleSurvey(found.survey, context.hint);
   const places = yield* withoutHiddenCards({ context, survey, clusters: yield* clustersOf(survey) });
   const draft = found.whole ? yield* mainProduct(places) : null;
-  const main = draft && foundProduct({ role: "main", ...draft }, context);
+  const related = yield* relatedTiles(places, draft, tileClusters(places.clusters, draft));
+  const main = draft && foundProduct({ role: "main", ...without(draft, related) }, context);
   yield;
-  const tiles = yield* readTiles(places, main && draft, doubted);
+  const about = main && draft;
+  const tiles = yield* readTiles(places, about, tileClusters(places.clusters, about), related, doubted);
   const others = tiles.filter((tile) => !main || tile.title !== main.title || tile.link);
   const products = inOneCurrency(withoutRepeats(main ? [main, ...others] : tiles, context));
   return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };

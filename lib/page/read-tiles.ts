@@ -1,4 +1,5 @@
 import { nearest } from "./ancestors.ts";
+import { barePrices } from "./bare-price.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import { DOUBTS, type Doubted } from "./doubts.ts";
 import { foundProduct } from "./found-product.ts";
@@ -11,23 +12,28 @@ import { unpricedTiles } from "./unpriced.ts";
 /** Bounds on hostile pages. */
 const MOST_PRODUCTS = 2000;
 
-/**
- * Makes products of the clusters and of pictures that the page says are products; `main` is what the page is about.
- * `doubted` hears of each that is none after all.
- */
-export function* readTiles(
-  { survey, clusters, context }: Clustered,
-  main: MainDraft | null,
-  doubted?: Doubted,
-): Generator<undefined, readonly FoundProduct[], undefined> {
-  const products: FoundProduct[] = [];
-  const tiles = clusters
+/** The clusters that may be tiles beside what the page is about. */
+export const tileClusters = (clusters: readonly Cluster[], main: MainDraft | null): readonly Cluster[] =>
+  clusters
     .filter(({ holdsMore, root, prices }) => {
       const isMain = main && (root.contains(main.heading) || main.prices.some((one) => prices.includes(one)));
       return !holdsMore && !isMain;
     })
     .slice(0, MOST_PRODUCTS);
-  const roots = new Set(tiles.map(({ root }) => root));
+
+/**
+ * Makes products of the tiles and of pictures that the page says are products; `main` is what the page is about, `related`
+ * holds those without a price that it announces beside it. `doubted` hears of each that is none after all.
+ */
+export function* readTiles(
+  { survey, context }: Clustered,
+  main: MainDraft | null,
+  tiles: readonly Cluster[],
+  related: ReadonlyMap<Element, readonly Element[]>,
+  doubted?: Doubted,
+): Generator<undefined, readonly FoundProduct[], undefined> {
+  const products: FoundProduct[] = [];
+  const roots = new Set([...tiles.map(({ root }) => root), ...related.keys()]);
   const leads = ({ root }: Cluster) => (root.closest("a[href]") ?? root.querySelector("a[href]")) !== null;
   const leading = tiles.filter(leads).length;
   function* consider(
@@ -61,8 +67,9 @@ export function* readTiles(
     const around = nearest(picture, (up) => roots.has(up) || up === main?.root);
     return around !== null && (roots.has(around) || !leadsToProduct(linkAway(picture) ?? ""));
   };
-  for (const [root, pictures] of yield* unpricedTiles(survey, context, products, main, taken)) {
-    yield* consider(root, { pictures, prices: [] });
+  const unpriced = yield* unpricedTiles(survey, context, products, main, taken);
+  for (const [root, pictures] of [...unpriced, ...related]) {
+    yield* consider(root, { pictures, prices: barePrices(root, context) });
   }
   return products;
 }

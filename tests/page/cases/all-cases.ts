@@ -1,3 +1,4 @@
+import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
@@ -40,6 +41,7 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["shops from everywhere", SHOPS_FROM_EVERYWHERE],
   ["shops by other signs", SHOPS_BY_OTHER_SIGNS],
   ["product pages by hand", PRODUCT_PAGES_BY_HAND],
+  ["what is announced beside a product", ANNOUNCED_BESIDE],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],
   ["shops without prices", SHOPS_WITHOUT_PRICES],
