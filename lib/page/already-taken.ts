@@ -30,6 +30,16 @@ const REMOVERS = "a,button,input[type=submit],input[type=checkbox],[role=button]
 const LINE = /(cart|basket|bag)[-_]{0,2}(item|line|row)|line-?item/i;
 const QUANTITY = '[type=number],[name*="qty" i],[name*="quantit" i],[class*="qty" i],[class*="quantit" i]';
 
+/** How many of a line a text says to be in a basket. Common practice, no source. */
+const COUNTED =
+  /(qty|quantity|quantité|qté|menge|anzahl|cantidad|quantità|quantidade|aantal|antal|ilość|množství|mennyiség|cantitate|ποσότητα|кол-?во|количество|кількість|adet|miktar|数量|數量|수량|الكمية|כמות)\s*[:：.x×]?\s*\d/i;
+/** Characters of a line that are read. */
+const MOST_TEXT = 600;
+
+/** What addresses add to the name of a basket. */
+const ASKED =
+  /^(show|view|my|shopping|goto|see|list|ver|mon|mein)[-_]?|[-_]?(list|view|page|show|index|items|details?)$/g;
+
 type Page = "basket" | "settled" | "other";
 
 /** What pages are, found out once. */
@@ -39,7 +49,12 @@ function kindOf({ doc }: Context): Page {
   const paths = pathsOf(doc);
   const heading = pageHeading(doc);
   if (paths.some((path) => SETTLED_PATH.test(path)) || SETTLED_HEADING.test(heading)) return "settled";
-  const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
+  const names = paths.map((path) =>
+    path
+      .replace(/(\.\w+)?\/?$/, "")
+      .replace(/.*\//, "")
+      .replace(ASKED, ""),
+  );
   return names.some((name) => BASKET_NAMES.includes(name)) || BASKET_HEADING.test(heading)
     ? "basket"
     : "other";
@@ -77,5 +92,6 @@ export function isAlreadyTaken(root: Element, survey: Survey, context: Context):
   const kept = controls.some(({ textContent }) => EDIT.test(textContent.trim()));
   if (page !== "basket" && !counted && !kept) return false;
   const removable = controls.some(removes);
-  return page === "basket" ? counted || removable : removable;
+  if (page !== "basket") return removable;
+  return counted || removable || COUNTED.test(line.textContent.slice(0, MOST_TEXT));
 }

@@ -18,7 +18,7 @@ const MOST_BUYS = 4;
 const SMALLEST_MAIN = 140;
 /** Most are as wide as this; then a smaller one that lies nearer to the name is a seal or a note. Layout choice. */
 const LARGE_MAIN = 220;
-/** What a name has: three letters of a word, or two signs that are words or syllables. */
+/** What a name has beside an amount: three letters of a word, or two signs that are words or syllables. */
 const NAME = /\p{L}{3}|([\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}] ?){2}/u;
 /** Pictures measured or buttons looked at between two yields. */
 const STRIDE = 50;
@@ -107,7 +107,7 @@ export function* mainDraft(
     return meet !== null && above.has(meet) && !inTile(control) && !(isApart(control) && isHidden(control));
   };
   const { amounts, words } = context.readTag(written);
-  const tells = NAME.test(amounts.length > 0 ? words : written);
+  const tells = amounts.length > 0 ? NAME.test(words) : /\p{L}{2}/u.test(written);
   const unlisted = context.described.filter((one) => !one.listed);
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
   const bought: Element[] = [];

@@ -43,7 +43,7 @@ const sizeOf = (element: Element): number =>
 
 /** What markup calls the name of the product that a page is about. Common practice, no source. */
 const PRODUCT_NAMED =
-  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main)?[-_]*(name|title|nom|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
+  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main|card)?[-_]*(name|title|nom|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
 const NAMED = [
   "name",
   "title",
@@ -62,26 +62,36 @@ const NAMED = [
 
 /** What a table or a list of facts says before the name of a product. Common practice, no source. */
 const NAME_LABEL =
-  /^(product ?name|item ?name|name of (the )?(product|item)|title|(produkt|artikel)(name|bezeichnung)|nom( du produit)?|désignation|nombre( del (producto|artículo))?|nome( d[eo]l? produto| prodotto)?|product ?naam|produktnamn|nazwa( (produktu|towaru))?|název|názov|название|наименование|назва|ürün adı|tên (sản phẩm|hàng)|nama (produk|barang)|ชื่อสินค้า|اسم المنتج|نام محصول|שם המוצר|商品名称?|商品名稱|品名|제품명|상품명|책 ?이름|도서명)\s*[:：]?$/iu;
-/** Cells looked at. */
-const MOST_CELLS = 200;
+  /^(product ?name|item ?name|name|name of (the )?(product|item)|title|(produkt|artikel)(name|bezeichnung)|nom( du produit)?|désignation|nombre( del (producto|artículo))?|nome( d[eo]l? produto| prodotto)?|product ?naam|produktnamn|nazwa( (produktu|towaru))?|název|názov|название|наименование|назва|ürün adı|tên (sản phẩm|hàng)|nama (produk|barang)|ชื่อสินค้า|اسم المنتج|نام محصول|שם המוצר|商品名称?|商品名稱|品名|제품명|상품명|책 ?이름|도서명)\s*[:：]?$/iu;
+/** What may say so, and how many are looked at. */
+const LABELS = "th,td,dt,b,strong,div>span:first-child,li>span:first-child,p>span:first-child";
+const MOST_LABELS = 300;
 
-/** The cells of tables and lists of facts that say what a product is called. */
+/** What stands behind a label: in the next cell, or beside the element that holds nothing else. */
+function valueBehind(label: Element): Element | null {
+  const around = parentOf(label);
+  const alone = around && plainText(around.textContent) === plainText(label.textContent);
+  const value = alone ? around.nextElementSibling : label.nextElementSibling;
+  return value && /\p{L}/u.test(value.textContent) && !value.querySelector("input,button") ? value : null;
+}
+
+/** What tables and lists of facts say that a product is called. */
 const labelled = (doc: Document): readonly Element[] =>
-  allIn(doc, "th,td,dt")
-    .slice(0, MOST_CELLS)
-    .filter((cell) => NAME_LABEL.test(plainText(cell.textContent)))
-    .flatMap(({ nextElementSibling: value }) =>
-      value && /^(TD|DD)$/.test(value.tagName) && /\p{L}/u.test(value.textContent) ? [value] : [],
-    );
+  allIn(doc, LABELS)
+    .slice(0, MOST_LABELS)
+    .filter((label) => NAME_LABEL.test(plainText(label.textContent)))
+    .flatMap((label) => valueBehind(label) ?? []);
 
 /** What a heading says on the page of any product, or of several. */
 const ABOUT_ANY =
-  /^(products|produk(te?|ter)?|produits|productos|produtos|prodotti|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(説明|詳細|情報)|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
+  /^(products|produk(te?|ter)?|produits|productos|produtos|prodotti|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(説明|詳細|情報)|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
+
+/** Nor does what says that something follows. */
+const LABEL_END = /[:：]\s*$/;
 
 /** Whether a heading says what it would on the page of any product. */
 export const isAboutAny = (heading: Element): boolean =>
-  ABOUT_ANY.test(plainText(heading.textContent).replace(/\s*[:：]$/, ""));
+  LABEL_END.test(heading.textContent) || ABOUT_ANY.test(plainText(heading.textContent));
 
 /** What stands between a page's name and its shop's in a title. */
 const TITLE_BREAK = /\s*[|–—_»«·•:]\s*|\s+-\s+/;
@@ -98,8 +108,8 @@ function* namedByHead({ doc, furniture }: Context): Generator<undefined, Element
     if (seen % STRIDE === 0) yield;
     const key = nameKey(walker.currentNode.nodeValue?.slice(0, LONGEST_NAME) ?? "");
     const element = key.length > 3 && keys.has(key) ? parentOf(walker.currentNode) : null;
-    if (!element || element.closest("a[href]") || furniture.isApart(element) || furniture.isHidden(element))
-      continue;
+    if (!element || element.closest("a[href]") || isAboutAny(element)) continue;
+    if (furniture.isApart(element) || furniture.isHidden(element)) continue;
     const size = sizeOf(element);
     if (size > best.size) best = { element, size };
   }
@@ -149,7 +159,9 @@ export function* mainHeadings(
   if (first.length > 0) yield first;
   const named = yield* namedByHead(context);
   if (named && !first.includes(named)) yield [named];
-  const called = shown(NAMED, PRODUCT_NAMED).map((one) => one.querySelector("h2,h3,h4,h5") ?? one);
+  const called = shown(NAMED, PRODUCT_NAMED)
+    .map((one) => one.querySelector("h2,h3,h4,h5") ?? one)
+    .filter((one) => !isAboutAny(one));
   if (called.length > 0) yield called;
   const cells = labelled(doc).filter((cell) => !furniture.isApart(cell) && !furniture.isHidden(cell));
   if (cells.length > 0) yield cells;

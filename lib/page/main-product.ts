@@ -66,7 +66,8 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   const page = { ...places, buttons, beside };
   yield;
   let sales: readonly Element[] | null = null;
-  for (const headings of mainHeadings(survey, context)) {
+  const named = own && own.names.length > 0 ? [own.names] : mainHeadings(survey, context);
+  for (const headings of named) {
     yield;
     if (!headings) continue;
     const found: MainDraft[] = [];
@@ -79,8 +80,10 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
       if (draft && (heading.tagName === "H1" || !isCutOff(draft, page))) found.push(draft);
     }
     // A heading far from price and picture names the page around them.
-    const inner = found.filter(
-      ({ root }) => !found.some((other) => other.root !== root && root.contains(other.root)),
+    const telling = found.filter(({ title }) => title);
+    const able = telling.length > 0 ? telling : found;
+    const inner = able.filter(
+      ({ root }) => !able.some((other) => other.root !== root && root.contains(other.root)),
     );
     const [one] = inner.toSorted(
       (a, b) =>
@@ -91,5 +94,5 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
     sales ??= looseSales(page);
     if (sales.length === 0) break;
   }
-  return own && namelessDraft(own, context);
+  return own && namelessDraft(own.cluster, context);
 }

@@ -4,7 +4,7 @@ import { leadsToProduct } from "./link.ts";
 import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
 import { pageHeading, pathOf, pathsOf } from "./page-heading.ts";
 import { linesOf, nameKey } from "./plain-text.ts";
-import type { FoundProduct } from "./product.ts";
+import type { FoundProduct, Price } from "./product.ts";
 
 /** Characters of a tile that are read, and links and buttons of it. */
 const MOST_TEXT = 600;
@@ -15,6 +15,17 @@ const LONGEST_CALL = 32;
 /** An amount from here on is a salary, a house or a sum collected, in currencies whose unit buys about a coffee. No source. */
 const FORTUNE = 15_000;
 const STRONG = /^(EUR|GBP|USD|CHF|CAD|AUD|NZD)$/;
+/** In others it takes so many times as much. From memory: between two and six to the euro. */
+const MIDDLING = /^(BRL|PLN|RON|ILS|AED|SAR|QAR|BGN|MYR)$/;
+const MIDDLING_TIMES = 6;
+
+/** Whether a price is more than is paid for what is worn or carried. */
+function isFortune({ amount, currency }: Price): boolean {
+  const code = currency ?? "";
+  return (
+    amount >= FORTUNE && (STRONG.test(code) || (amount >= MIDDLING_TIMES * FORTUNE && MIDDLING.test(code)))
+  );
+}
 
 /** Kinds of things other than wares that a page's data may say it shows. */
 const KINDS =
@@ -66,7 +77,7 @@ export function offersNoWare(one: FoundProduct): boolean {
   if (isWare(one)) return false;
   const text = linesOf(root, MOST_TEXT).toLowerCase();
   return (
-    (price !== null && price.amount >= FORTUNE && STRONG.test(price.currency ?? "")) ||
+    (price !== null && isFortune(price)) ||
     PATH.test(pathOf(link).replace(/[^/]+\/?$/, "")) ||
     RATE.test(text) ||
     (!image?.closest("a[href]") && MONTHLY.test(text)) ||

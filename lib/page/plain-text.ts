@@ -43,18 +43,20 @@ const breaksBefore = ({ previousSibling }: Node): boolean =>
 
 /** What markup calls the number of an article in a heading, and such a number at its end. */
 const CODE_NAME = /(^|[-_ ])(code|sku|ean)([-_ ]|$)/i;
-const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\[[A-Z\d-]{3,}\]|(?<=\p{L}.*) \d{8,14})$/iu;
+const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\[[A-Z\d-]{3,}\])$/i;
 
 /** What says that a name follows. */
 const LABEL =
-  /^(product( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название)\s*[:：]\s*/i;
+  /^(product( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
 
 /** A name without the word for one before it and the number of the article at its end. */
 export const bareName = (name: string): string => name.replace(LABEL, "").replace(CODE, "");
 
 /** Whether a text stands in a part of a heading that is called a number of an article. */
 const isCode = (holder: Element | null, heading: Element): boolean =>
-  holder !== null && holder !== heading && CODE_NAME.test(holder.getAttribute("class") ?? "");
+  holder !== null &&
+  holder !== heading &&
+  (CODE_NAME.test(holder.getAttribute("class") ?? "") || isCode(parentOf(holder), heading));
 
 /**
  * The text of a heading, without what is not displayed in one that is and numbers of articles; a word that begins in another element than the one

@@ -10,7 +10,8 @@ const MOST_SHADOWS = 4000;
 const PICTURES_STRIDE = 20;
 const NODES_STRIDE = 60;
 
-const ICON_NAME = /\b(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)\b/i;
+const ICON_NAME =
+  /(?<![a-z])(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)(?![a-z])/i;
 const LOGO_FILE = /\blogo|[-_]logo/i;
 /** Elements that may show a picture. */
 export const PICTURES =

@@ -1,10 +1,25 @@
 import { parentOf, WHOLE } from "./ancestors.ts";
 import type { Cluster } from "./clusters.ts";
 import { letters } from "./letters.ts";
+import { linkUrl } from "./link.ts";
 import type { Survey } from "./survey.ts";
 
 /** How far above picture and price the title or link may hang. */
 const STEPS_UP = 4;
+
+/** Links of headings. */
+const HEADED = ":is(h2,h3,h4,h5) a[href]";
+
+/** Whether an element has a heading with the same link as a tile in it that has none. */
+function isHeadedFor(around: Element, tile: Element, link: Element): boolean {
+  const url = linkUrl(link);
+  const leadsThere = (anchor: Element) => linkUrl(anchor) === url;
+  return (
+    url !== null &&
+    tile.querySelector(HEADED) === null &&
+    [...around.querySelectorAll(HEADED)].some(leadsThere)
+  );
+}
 
 /** The whole tile around a cluster: grown until it has a title and a link, never into a neighbour. */
 export function tileRoot({ root: smallest, pictures, prices }: Cluster, survey: Survey): Element {
@@ -14,7 +29,8 @@ export function tileRoot({ root: smallest, pictures, prices }: Cluster, survey: 
     const up = parentOf(root);
     const linked = root.closest("a[href]") ?? root.querySelector("a[href]");
     if (!up || WHOLE.test(up.tagName)) break;
-    if (linked && letters(root.textContent.slice(0, 2000)) > priced + 2) break;
+    const tells = linked && letters(root.textContent.slice(0, 2000)) > priced + 2;
+    if (tells && !isHeadedFor(up, root, linked)) break;
     if (survey.pricesIn.get(up) !== survey.pricesIn.get(smallest)) break;
     if ((survey.picturesIn.get(up) ?? 0) > pictures.length) break;
     root = up;

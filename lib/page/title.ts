@@ -27,7 +27,7 @@ const ACTION =
 const FACTS = /\s[·•|]\s/;
 
 /** Nor is a sentence, or a label with what it is for. */
-const NO_NAME = /[.。!?]$|^[^:：]{1,24}[:：] ?\S/;
+const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
 
 interface Guess {
   readonly text: string;
@@ -102,6 +102,7 @@ function weigh(
   ) {
     const { tagName } = up;
     if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
+    if (tagName === "B" || tagName === "STRONG") score += 0.5;
     // A link elsewhere names what is there.
     if (tagName === "A") score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
     if (marked) continue;

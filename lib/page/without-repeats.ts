@@ -1,9 +1,18 @@
+import { parentOf } from "./ancestors.ts";
 import type { Context } from "./context.ts";
 import { isCopy } from "./is-copy.ts";
+import { kindOf } from "./members.ts";
 import type { FoundProduct } from "./product.ts";
 
 /** Of two equal tiles the one with a picture so many times as wide is where a person looks. Layout choice. */
 const LARGER = 1.5;
+
+/** Whether two tiles are members of one list, by themselves or with what is around each. */
+function areSiblings(one: Element, other: Element): boolean {
+  if (one === other || one.className !== other.className) return false;
+  const [a, b] = [parentOf(one), parentOf(other)];
+  return a !== null && b !== null && (a === b || (kindOf(a) === kindOf(b) && parentOf(a) === parentOf(b)));
+}
 
 /**
  * One product, one badge: a clone in a carousel or a hidden second copy gives way to the one that can be seen. Where
@@ -12,12 +21,16 @@ const LARGER = 1.5;
 export function withoutRepeats(products: readonly FoundProduct[], { furniture }: Context): FoundProduct[] {
   const firsts = new Map<string, FoundProduct>();
   const shared = new Set<string>();
+  const apart = (one: FoundProduct, other: FoundProduct) =>
+    one.images[0] !== other.images[0] &&
+    areSiblings(one.root, other.root) &&
+    ![one.root, other.root].some((root) => furniture.isHidden(root) || isCopy(root));
   const names = (one: FoundProduct, other: FoundProduct) => one.root.textContent.includes(other.title);
   for (const product of products) {
     const first = firsts.get(product.key) ?? product;
     firsts.set(product.key, first);
-    if (first.title !== product.title && !names(first, product) && !names(product, first))
-      shared.add(product.key);
+    const named = first.title !== product.title && !names(first, product) && !names(product, first);
+    if (named || apart(first, product)) shared.add(product.key);
   }
   const best = new Map<string, FoundProduct>();
   const worth = ({ role, root }: FoundProduct) =>

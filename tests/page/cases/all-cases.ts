@@ -16,6 +16,7 @@ import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
 import { SHOPS_BY_MANY_HANDS } from "./shops-by-many-hands.ts";
 import { SHOPS_BY_OTHER_SIGNS } from "./shops-by-other-signs.ts";
 import { SHOPS_FROM_EVERYWHERE } from "./shops-from-everywhere.ts";
+import { SHOPS_FROM_TEMPLATES } from "./shops-from-templates.ts";
 import { SHOPS_HOME_MADE } from "./shops-home-made.ts";
 import { SHOPS_IN_OTHER_WORDS } from "./shops-in-other-words.ts";
 import { SHOPS_MET_LATE } from "./shops-met-late.ts";
@@ -42,6 +43,7 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["shops by other signs", SHOPS_BY_OTHER_SIGNS],
   ["product pages by hand", PRODUCT_PAGES_BY_HAND],
   ["what is announced beside a product", ANNOUNCED_BESIDE],
+  ["shops from templates", SHOPS_FROM_TEMPLATES],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],
   ["shops without prices", SHOPS_WITHOUT_PRICES],

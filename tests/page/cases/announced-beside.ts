@@ -97,7 +97,7 @@ export const ANNOUNCED_BESIDE: readonly PageCase[] = [
   {
     name: "numbers of articles behind names",
     lang: "bg",
-    body: `<div class="g">${["Купа Орех", "Престилка Лен", "Чаша Троян"].map((name, i) => `<div class="item"><a href="/p/${i}">${picture(`ean-${i}`)}</a><div class="name"><a href="/p/${i}">${name} <span>380001841${i}</span></a></div><div>25.00 лв.</div></div>`).join("")}</div>`,
+    body: `<div class="g">${["Купа Орех", "Престилка Лен", "Чаша Троян"].map((name, i) => `<div class="item"><a href="/p/${i}">${picture(`ean-${i}`)}</a><div class="name"><a href="/p/${i}">${name}</a> <span class="code_prod">(EAN: <span>380001841${i}</span>)</span></div><div>25.00 лв.</div></div>`).join("")}</div>`,
     kind: "listing",
     products: expected(
       "Купа Орех | 25 | BGN | ean-0.jpg",

@@ -1,0 +1,108 @@
+import { nearest } from "./ancestors.ts";
+import { buys } from "./buttons.ts";
+import type { Cluster } from "./clusters.ts";
+import type { Context } from "./context.ts";
+import { isCalledProduct, leadsToProduct } from "./link.ts";
+import { firstRank, isAboutAny } from "./main-headings.ts";
+import { nameKey } from "./plain-text.ts";
+import { isCalledDetails } from "./told-by-markup.ts";
+
+/** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
+const LARGER = 1.5;
+
+/** Buttons looked at between two yields. */
+const STRIDE = 50;
+
+/** How much of the page a picture covers, in CSS pixels. */
+export const areaOf = (picture: Element): number => {
+  const { width, height } = picture.getBoundingClientRect();
+  return width * height;
+};
+
+/** The headings that can be seen before the first price and say something else than those in `known`. */
+const ownNames = (
+  { root, prices }: Cluster,
+  known: readonly Element[],
+  { furniture }: Context,
+): readonly Element[] =>
+  [...root.querySelectorAll("h1,h2,h3,h4,h5,h6")].filter(
+    (heading) =>
+      !furniture.isHidden(heading) &&
+      !isAboutAny(heading) &&
+      !known.some((other) => nameKey(other.textContent) === nameKey(heading.textContent)) &&
+      prices
+        .slice(0, 1)
+        .some(
+          ({ element }) =>
+            !heading.contains(element) &&
+            !element.contains(heading) &&
+            (heading.compareDocumentPosition(element) & 4) > 0,
+        ),
+  );
+
+/** Whether the page's title begins with what a heading says. */
+function isInTitle(heading: Element): boolean {
+  const key = nameKey(heading.textContent);
+  return key.length > 3 && nameKey(heading.ownerDocument.title).startsWith(key);
+}
+
+/** What is sold on a page where nothing leads. */
+interface Sold {
+  readonly blocks: readonly Cluster[];
+  /** True where nothing else on a page is bought that is a product's by its address. */
+  readonly alone: boolean;
+}
+
+/** The clusters with a button that buys or called a product's page; all where such a button stands beside them and none has one, or the page's address is a product's. */
+function* sold(
+  loose: readonly Cluster[],
+  single: readonly Cluster[],
+  buttons: readonly Element[],
+  { doc, furniture }: Context,
+): Generator<undefined, Sold, undefined> {
+  const roots = new Set(single.map(({ root }) => root));
+  const within = new Set<Element | null>();
+  for (const [i, button] of buttons.entries()) {
+    if (i % STRIDE === 0) yield;
+    if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
+  }
+  const own = loose.filter(({ root }) => within.has(root) || isCalledDetails(root));
+  const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);
+  const all = own.length === 0 && (byAddress || (within.size === 1 && within.has(null)));
+  const alone = byAddress && own.length === 1 && within.size === 1 && !within.has(null);
+  return { blocks: all ? loose : own, alone };
+}
+
+/** The block that a page is about, as far as its place tells. */
+export interface OwnBlock {
+  readonly cluster: Cluster;
+  /** Its own headings, where those name it and none above it does. */
+  readonly names: readonly Element[];
+}
+
+/**
+ * The block with the picture and the price of what a heading above it names, or null: it is sold there, and there is no
+ * second like it. Where it has a name of its own under such a heading, it is one of a list, unless nothing else is
+ * bought on a page that is a product's by its address, or the page's title has that name. `loose`: clusters whose largest picture leads nowhere
+ */
+export function* ownBlock(
+  loose: readonly Cluster[],
+  single: readonly Cluster[],
+  buttons: readonly Element[],
+  context: Context,
+): Generator<undefined, OwnBlock | null, undefined> {
+  const { blocks, alone } = yield* sold(loose, single, buttons, context);
+  const free = blocks.filter(({ root }) => !context.furniture.isApart(root));
+  const ranked = firstRank(context);
+  const isHeaded = (root: Element) =>
+    ranked.some((heading) => !root.contains(heading) && (heading.compareDocumentPosition(root) & 4) > 0);
+  const [first, second] = free
+    .map((cluster) => ({
+      cluster,
+      names: isHeaded(cluster.root) ? ownNames(cluster, ranked, context) : [],
+      area: Math.max(0, ...cluster.pictures.map(areaOf)),
+    }))
+    .filter(({ names }) => alone || names.length === 0 || names.some(isInTitle))
+    .sort((a, b) => b.area - a.area);
+  return first && (!second || first.area > LARGER * second.area) ? first : null;
+}
