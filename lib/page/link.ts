@@ -37,6 +37,12 @@ const PRODUCT_FILE =
 /** Whether the address of a page is what that of one product's page is called. */
 export const isCalledProduct = (address: string): boolean => PRODUCT_FILE.test(address);
 
+/** Names of the file or script that shows one of something; with a button that buys, it is a product. */
+const DETAIL_FILE = /\/\w*-?details?(page|view)?(\.\w+)?\/?([?#]|$)/i;
+
+/** Whether the address of a page is what that of one thing among others is called. */
+export const isCalledDetail = (address: string): boolean => DETAIL_FILE.test(address);
+
 /** Whether a link leads to a category or a journal instead of one product. */
 export const leadsToGroup = (link: string): boolean => GROUP.test(link);
 

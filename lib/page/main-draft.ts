@@ -2,7 +2,7 @@ import { countUp, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import type { Context } from "./context.ts";
-import { isCalledProduct, leadsAway, leadsToProduct } from "./link.ts";
+import { isCalledDetail, isCalledProduct, leadsAway, leadsToProduct } from "./link.ts";
 import { pricesBy } from "./main-price.ts";
 import { namesVoucher } from "./offers-no-ware.ts";
 import { pictureUrl, pictureUrls } from "./picture-urls.ts";
@@ -122,8 +122,9 @@ export function* mainDraft(
   const sale = [...bought, ...counted, ...prices.map(({ element }) => element)];
   const isBehind = (one: Element) => (one.compareDocumentPosition(heading) & 4) > 0;
   if (sale.length > 0 && sale.every(isBehind)) return null;
+  const addressed = leadsToProduct(doc.URL) || isCalledDetail(doc.URL);
   const shop =
-    (bought.length > 0 && (prices.length > 0 || leadsToProduct(doc.URL) || counted.length > 0)) ||
+    (bought.length > 0 && (prices.length > 0 || addressed || counted.length > 0)) ||
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));
   const told = !shop && prices.length > 0 && (isToldByMarkup(heading) || isCalledProduct(doc.URL));
   if (!shop && !described && !told) return null;

@@ -1,6 +1,7 @@
-import { allIn, nameOf, nearest, parentOf, WHOLE } from "./ancestors.ts";
+import { nameOf, nearest, parentOf, WHOLE } from "./ancestors.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
+import { labelled } from "./labelled.ts";
 import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
 import { nameKey, plainText } from "./plain-text.ts";
@@ -63,25 +64,6 @@ const NAMED = [
 /** What a table or a list of facts says before the name of a product. Common practice, no source. */
 const NAME_LABEL =
   /^(product ?name|item ?name|name|name of (the )?(product|item)|title|(produkt|artikel)(name|bezeichnung)|nom( du produit)?|désignation|nombre( del (producto|artículo))?|nome( d[eo]l? produto| prodotto)?|product ?naam|produktnamn|nazwa( (produktu|towaru))?|název|názov|название|наименование|назва|ürün adı|tên (sản phẩm|hàng)|nama (produk|barang)|ชื่อสินค้า|اسم المنتج|نام محصول|שם המוצר|商品名称?|商品名稱|品名|제품명|상품명|책 ?이름|도서명)\s*[:：]?$/iu;
-/** What may say so, and how many are looked at. */
-const LABELS = "th,td,dt,b,strong,div>span:first-child,li>span:first-child,p>span:first-child";
-const MOST_LABELS = 300;
-
-/** What stands behind a label: in the next cell, or beside the element that holds nothing else. */
-function valueBehind(label: Element): Element | null {
-  const around = parentOf(label);
-  const alone = around && plainText(around.textContent) === plainText(label.textContent);
-  const value = alone ? around.nextElementSibling : label.nextElementSibling;
-  return value && /\p{L}/u.test(value.textContent) && !value.querySelector("input,button") ? value : null;
-}
-
-/** What tables and lists of facts say that a product is called. */
-const labelled = (doc: Document): readonly Element[] =>
-  allIn(doc, LABELS)
-    .slice(0, MOST_LABELS)
-    .filter((label) => NAME_LABEL.test(plainText(label.textContent)))
-    .flatMap((label) => valueBehind(label) ?? []);
-
 /** What a heading says on the page of any product, or of several. */
 const ABOUT_ANY =
   /^(products|produk(te?|ter)?|produits|productos|produtos|prodotti|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(説明|詳細|情報)|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
@@ -163,8 +145,10 @@ export function* mainHeadings(
     .map((one) => one.querySelector("h2,h3,h4,h5") ?? one)
     .filter((one) => !isAboutAny(one));
   if (called.length > 0) yield called;
-  const cells = labelled(doc).filter((cell) => !furniture.isApart(cell) && !furniture.isHidden(cell));
-  if (cells.length > 0) yield cells;
+  const facts = labelled(doc, NAME_LABEL).filter(
+    (one) => /\p{L}/u.test(one.textContent) && !furniture.isApart(one) && !furniture.isHidden(one),
+  );
+  if (facts.length > 0) yield facts;
   const others = shown("h2,h3,h4,[itemprop=name]").filter(
     (heading) => !leadsElsewhere(heading) && !isAboutAny(heading),
   );

@@ -87,6 +87,16 @@ export const SHOPS_FROM_TEMPLATES: readonly PageCase[] = [
     layout: true,
   },
   {
+    name: "name and price in the cells of a table, a request to buy, at an address of a detail",
+    lang: "ko",
+    url: "http://shop.localhost/bagdetail?no=218",
+    head: "<title>거래 상세 페이지</title>",
+    body: `<div><div>${BIG("kabang")}</div><div><h3>판매중</h3><table><tbody><tr><th><span>상품명</span></th><td><span>나무 단추 가방</span></td></tr><tr><th><span>판매가격</span></th><td><span>9000</span></td></tr><tr><th><span>정가</span></th><td><strong>15000</strong></td></tr></tbody></table><a class="btn" href="#">구매요청</a></div></div>`,
+    kind: "product",
+    products: [expectedMain("나무 단추 가방 | 9000 | KRW | kabang.jpg")],
+    layout: true,
+  },
+  {
     name: "a list in which all have the theme's one name, price and link",
     head: GRID,
     body: `<h1>Necklaces</h1><ul class="g">${[1, 2, 3].map((n) => `<li class="span3"><div class="thumb"><a href="product_detail.html">${picture(`sample-${n}`)}</a><div class="caption"><div class="product-name">Product Name</div><div class="product-price">$85.00</div></div></div></li>`).join("")}</ul>`,

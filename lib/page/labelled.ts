@@ -1,0 +1,21 @@
+import { allIn, parentOf } from "./ancestors.ts";
+import { plainText } from "./plain-text.ts";
+
+/** What may say what the next cell or element holds, and how many are looked at. */
+const LABELS = "th,td,dt,b,strong,div>span:first-child,li>span:first-child,p>span:first-child";
+const MOST_LABELS = 300;
+
+/** What stands behind a label: in the next cell, or beside the element that holds nothing else. */
+function valueBehind(label: Element): Element | null {
+  const around = parentOf(label);
+  const alone = around && plainText(around.textContent) === plainText(label.textContent);
+  const value = alone ? around.nextElementSibling : label.nextElementSibling;
+  return value && plainText(value.textContent) && !value.querySelector("input,button") ? value : null;
+}
+
+/** What tables and lists of facts in a document say behind such labels. */
+export const labelled = (doc: Document, label: RegExp): readonly Element[] =>
+  allIn(doc, LABELS)
+    .slice(0, MOST_LABELS)
+    .filter((one) => label.test(plainText(one.textContent)))
+    .flatMap((one) => valueBehind(one) ?? []);
