@@ -36,9 +36,9 @@ const COUNTED =
 /** Characters of a line that are read. */
 const MOST_TEXT = 600;
 
-/** What addresses add to the name of a basket. */
-const ASKED =
-  /^(show|view|my|shopping|goto|see|list|ver|mon|mein)[-_]?|[-_]?(list|view|page|show|index|items|details?)$/g;
+/** Names of more than one word that addresses give a basket; bags are wares as well. */
+const BASKET_WORDS =
+  /^((show|view|my|shopping|goto|see|list)[-_]?(cart|basket)|(cart|basket)[-_]?(list|view|page|show|index|items|details?))$/;
 
 type Page = "basket" | "settled" | "other";
 
@@ -49,15 +49,9 @@ function kindOf({ doc }: Context): Page {
   const paths = pathsOf(doc);
   const heading = pageHeading(doc);
   if (paths.some((path) => SETTLED_PATH.test(path)) || SETTLED_HEADING.test(heading)) return "settled";
-  const names = paths.map((path) =>
-    path
-      .replace(/(\.\w+)?\/?$/, "")
-      .replace(/.*\//, "")
-      .replace(ASKED, ""),
-  );
-  return names.some((name) => BASKET_NAMES.includes(name)) || BASKET_HEADING.test(heading)
-    ? "basket"
-    : "other";
+  const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
+  const isBasket = (name: string) => BASKET_NAMES.includes(name) || BASKET_WORDS.test(name);
+  return names.some(isBasket) || BASKET_HEADING.test(heading) ? "basket" : "other";
 }
 
 function kindOnce(context: Context): Page {
