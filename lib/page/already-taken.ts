@@ -2,6 +2,7 @@ import { allIn, nameOf, parentOf } from "./ancestors.ts";
 import { BASKET_NAMES } from "./basket-names.ts";
 import type { Context } from "./context.ts";
 import { pageHeading, pathsOf } from "./page-heading.ts";
+import { headingText } from "./plain-text.ts";
 import type { Survey } from "./survey.ts";
 
 /** Elements above a tile that may belong to the same line of a basket, and controls looked at in it. */
@@ -10,11 +11,11 @@ const MOST_CONTROLS = 20;
 
 /** Parts of an address under which lies what a person has bought or is about to pay. */
 const SETTLED_PATH =
-  /\/((my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage)(\.\w+)?(\/|$)/;
+  /\/((my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage|histori\w+[-_]?(de[-_]?)?(commandes?|pedidos|orders?|ordini)|\w*confirm(ation|acion|er?)?)(\.\w+)?(\/|$)/;
 
 /** Headings of such pages; nothing or a number follows. */
 const SETTLED_HEADING =
-  /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|注文履歴|購入履歴|주문내역|訂單紀錄|订单|заказы|оформлени[ея] (заказа|замовлення)|finalizar( a)? compra|(zur )?kasse|pokladna|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
+  /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|(historique (de |des |de mes )?)?commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|(ご)?注文(履歴|内容)(の?確認)?|購入履歴|お買い物内容確[定認]|주문내역|訂單紀錄|订单|заказы|оформлени[ея] (заказа|замовлення)|finalizar( a)? compra|(zur )?kasse|pokladna|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
 
 /** Headings of baskets. */
 const BASKET_HEADING =
@@ -45,9 +46,17 @@ type Page = "basket" | "settled" | "other";
 /** What pages are, found out once. */
 const pages = new WeakMap<Context, Page>();
 
-function kindOf({ doc }: Context): Page {
+/** What the first heading of the second rank says that can be seen, on a page without one of the first. */
+function headingInSecond({ doc, furniture }: Context): string {
+  if (doc.querySelector("h1")) return "";
+  const second = allIn(doc, "h2").find((one) => !furniture.isApart(one) && !furniture.isHidden(one));
+  return second ? headingText(second).toLowerCase() : "";
+}
+
+function kindOf(context: Context): Page {
+  const { doc } = context;
   const paths = pathsOf(doc);
-  const heading = pageHeading(doc);
+  const heading = pageHeading(doc) || headingInSecond(context);
   if (paths.some((path) => SETTLED_PATH.test(path)) || SETTLED_HEADING.test(heading)) return "settled";
   const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
   const isBasket = (name: string) => BASKET_NAMES.includes(name) || BASKET_WORDS.test(name);

@@ -24,6 +24,16 @@ function leafOf(element: Element, text: string, { readTag, hint }: Context): rea
   return amounts.length > 0 ? [{ element, text, tag: text, words: "", amounts }] : [];
 }
 
+/** Numbers as a heading beside a name: whole, or with cents. */
+const HEADED_NUMBER = /^\d{2,6}([.,]\d{2})?$/;
+
+/** The price that a heading beside the one that names a product is all of. */
+export const headedPrices = (name: Element, context: Context): readonly PriceLeaf[] =>
+  [...(parentOf(name)?.children ?? [])].flatMap((beside) => {
+    const text = plainText(beside.textContent);
+    return /^H\d$/.test(beside.tagName) && HEADED_NUMBER.test(text) ? leafOf(beside, text, context) : [];
+  });
+
 const told = new WeakMap<Context, readonly PriceLeaf[]>();
 
 /** The prices that a table or a list of facts tells as a number alone; looked for once. */

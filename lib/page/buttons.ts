@@ -8,17 +8,17 @@ const BUY =
   /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online|via|on)\b|jetzt bestellen|commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen|korb)|warenkorb hinzu|ausverkauft|ajouter (au|à (mon|la)) panier|mettre au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar|aggiungi al|nel carrello|(in|aan) (de |het |mijn )?winkel|lägg i|i (varukorg|kundvagn)|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|til kurv|legg i|kjøp nå|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|în coş|in cos\b|adaug[aă]|в ко(рзину|личката|шик)|у кошик|у корпу|до кошика|купить|купити|купи\b|καλάθι|αγορά|カート|かご|カゴ|購入|注文する|加入|购买|[到入]购物车|加購|구매|장바구니|담기|[أإا]ضا?ف[ةه]?.{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|สั่งซื้อ|หยิบใส่|vào giỏ|mua ngay|chọn mua|keranjang|troli|\bbeli\b|pesan sekarang|pedir|hacer pedido|fazer pedido|encargar|afegeix a|saskira|cistella|lisää koriin|lisa korvi|í körfu|në shportë|во кошничка|səbət|savatga|себетке|сагсанд|զամբյուղ|კალათა|به سبد|کارٹ میں|কার্টে|কিনুন|खरीद|कार्ट|add-?_?(to-?_?)?(cart|bag|basket|item)|cart\/add/i;
 /** What leads to a basket and puts nothing in. */
 const LOOKS =
-  /^[^\p{L}]*(view|see|show|go to|zum|your|my|mein|voir|mon|ver|mi|vedi|bekijk|visa|zobacz|(カート|かご|カゴ)(を見る)?|(내 ?)?장바구니|giỏ hàng|keranjang|troli|购物车|購物車|سبد خرید|(το )?καλάθι( μου)?)(?![\p{L}])/iu;
+  /^[^\p{L}]*(view|see|show|go to|zum|your|my|mein|voir|mon|ver|mi|vedi|bekijk|visa|zobacz|(カート|かご|カゴ)(を見る)?|(내 ?)?장바구니|giỏ hàng|keranjang|troli|购物车|購物車|سبد خرید|(το )?καλάθι( μου)?|(購入|注文)履歴|购买记录|구매 ?내역)(?![\p{L}])/iu;
 
 /** What says so where it is all that is said. */
 const BUY_ALONE =
-  /^[^\p{L}]*(buy|purchase|kaufen|bestellen|acheter|acquista|ordina|(koop|bestel)( nu)?|kopen|kup|zamawiam|osta|köp|køb|kjøp|купи(ть)?|заказать|buy now!?|购买|買う|구매하기)[^\p{L}]*$/iu;
+  /^[^\p{L}]*(buy|purchase|kaufen|bestellen|acheter|acquista|ordina|(koop|bestel)( nu)?|kopen|kup|zamawiam|osta|köp|køb|kjøp|pesan|купи(ть)?|заказать|buy now!?|购买|買う|구매하기)[^\p{L}]*$/iu;
 const BUTTONS =
   'button,[type=submit],[type=image],[role=button],a[class*="cart"],a[class*="btn" i],a[class*="button" i],a[href*="add="],form[action*="cart/add"],div[class*="cart" i],span[class*="cart" i]';
 
 /** Fields that say how many of a product are to be bought. */
 const QUANTITIES =
-  'input[type=number][value="1"],input[name*="qty" i],input[name*="quantit" i],select[name*="qty" i],select[name*="quantit" i]';
+  'input[type=number][value="1"],input[name*="qty" i],input[name*="quantit" i],input[id*="quantit" i],select[name*="qty" i],select[name*="quantit" i]';
 
 /** Whether a button, a link or a form puts a product into a basket. */
 export const buys = (button: Element): boolean => {

@@ -43,6 +43,23 @@ const declaredCodes = (doc: Document): readonly string[] =>
     .slice(0, 20)
     .flatMap((element) => currencyCode(element.getAttribute("content") ?? element.textContent) ?? []);
 
+/** Scripts of a page, and characters of each, in which its currency is looked for. */
+const MOST_SCRIPTS = 40;
+const LONGEST_SCRIPT = 20_000;
+/** How scripts name it: "currency": "AUD", currencyCode='AUD', currency = {"active":"AUD". */
+const SCRIPT_CODE = /currency(?:_?code)?["']?\s*[:=]\s*(?:\{\s*["']active["']\s*:\s*)?["']([A-Z]{3})["']/gi;
+
+/** The one currency that the scripts of a page name; none where they name several, as those do that convert. */
+function* scriptCodes(doc: Document): Generator<undefined, readonly string[], undefined> {
+  const found = new Set<string>();
+  for (const { textContent } of allIn(doc, "script:not([src])").slice(0, MOST_SCRIPTS)) {
+    yield;
+    for (const [, code = ""] of textContent.slice(0, LONGEST_SCRIPT).matchAll(SCRIPT_CODE)) found.add(code);
+  }
+  const codes = [...found].flatMap((code) => currencyCode(code) ?? []);
+  return codes.length === 1 ? codes : [];
+}
+
 /** What was read of a document, so that what it adds needs no second reading of the rest. */
 const known = new WeakMap<Document, Known>();
 
@@ -64,6 +81,7 @@ function* readDocument(doc: Document): Generator<undefined, Known, undefined> {
   yield* learnProducts([doc], learn);
   yield;
   for (const code of declaredCodes(doc)) codes.add(code);
+  if (codes.size === 0) for (const code of yield* scriptCodes(doc)) codes.add(code);
   yield;
   const language = doc.documentElement.lang;
   const trail = doc.querySelectorAll('h1,[class*="breadcrumb" i] a');

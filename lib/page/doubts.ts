@@ -117,7 +117,7 @@ const isOutOfReach: Doubt = ({ product, othersLead, context }) => {
 };
 
 /** A picture and an amount that nothing calls a product must at least look like one among others. */
-const isBare: Doubt = ({ product, alone, pictures, root }) => {
+const isBare: Doubt = ({ product, alone, pictures, root, survey }) => {
   const { link, title, evidence, image } = product() ?? {};
   if (evidence?.length !== 1) return false;
   if (link) return !image?.closest("a[href]") && linksIn(root) >= MANY_LINKS && !buttonsIn(root).some(buys);
@@ -126,7 +126,9 @@ const isBare: Doubt = ({ product, alone, pictures, root }) => {
     const { width } = picture.getBoundingClientRect();
     return width > BROKEN && width < SMALLEST_BARE && !picture.closest("a[href]");
   });
-  const odd = small || /^\p{Ll}/u.test(title ?? "");
+  // In a list in which all have a price, it is a habit of the shop's.
+  const list = listAround(root, survey);
+  const odd = small || (/^\p{Ll}/u.test(title ?? "") && list?.priced !== (list?.pictured ?? 0));
   return odd && !buttonsIn(root).some(buys);
 };
 

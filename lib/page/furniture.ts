@@ -1,9 +1,19 @@
 import { nameOf, parentOf } from "./ancestors.ts";
 
 const FURNITURE =
-  "nav:not(main nav,[role=main] nav),footer,body>header,header:has(nav),dialog,[role=dialog],[role=navigation],[role=menu],[role=banner],[aria-modal=true]";
+  "nav:not(main nav,[role=main] nav),body>header,header:has(nav),dialog,[role=dialog],[role=navigation],[role=menu],[role=banner],[aria-modal=true]";
 const WINDOW =
   /(mini|side|fly|ajax|off)[-_]?cart|cart[-_]?(drawer|item|content|dropdown|side|popup|widget|panel|flyout)|modal|pop-?up|mega-?menu|drawer|toast|off-?canvas|menu|[-_]nav\b|\bnav[-_]|lightbox|quick-?view-(content|inner)/i;
+/** Footers from which on each is that of a tile, but the last. */
+const MANY_FOOTERS = 4;
+
+/** Whether an element is the foot of the page and not of one of many parts. */
+function isFoot(element: Element): boolean {
+  if (element.tagName !== "FOOTER") return false;
+  const all = element.ownerDocument.getElementsByTagName("footer");
+  return all.length < MANY_FOOTERS || element === all[all.length - 1];
+}
+
 /** What is, or lies in, panels of tabs. */
 export const TAB = '[role=tabpanel],[class*="tab"]';
 
@@ -21,7 +31,7 @@ export function findFurniture(): Furniture {
   const isHidden = (element: Element) =>
     element.matches("details:not([open])") || !element.checkVisibility({ visibilityProperty: true });
   function judge(element: Element): boolean {
-    if (element.matches(FURNITURE)) return true;
+    if (element.matches(FURNITURE) || isFoot(element)) return true;
     if (element.tagName === "BODY") return false;
     const position = element.ownerDocument.defaultView?.getComputedStyle(element).position;
     if (position === "fixed" && !element.querySelector("main,h1")) return true;

@@ -2,8 +2,10 @@ import { allIn, parentOf } from "./ancestors.ts";
 import { plainText } from "./plain-text.ts";
 
 /** What may say what the next cell or element holds, and how many are looked at. */
-const LABELS = "th,td,dt,b,strong,div>span:first-child,li>span:first-child,p>span:first-child";
-const MOST_LABELS = 300;
+const LABELS = "th,td,dt,b,strong,div>span:first-child,li>span:first-child,p>span:first-child,li,p";
+const MOST_LABELS = 600;
+/** Characters of a label with its value. */
+const LONGEST = 100;
 
 /** What stands behind a label: in the next cell, or beside the element that holds nothing else. */
 function valueBehind(label: Element): Element | null {
@@ -13,9 +15,12 @@ function valueBehind(label: Element): Element | null {
   return value && plainText(value.textContent) && !value.querySelector("input,button") ? value : null;
 }
 
-/** What tables and lists of facts in a document say behind such labels. */
+/** What tables and lists of facts in a document say behind such labels, which may begin the text of the value. */
 export const labelled = (doc: Document, label: RegExp): readonly Element[] =>
   allIn(doc, LABELS)
     .slice(0, MOST_LABELS)
-    .filter((one) => label.test(plainText(one.textContent)))
-    .flatMap((one) => valueBehind(one) ?? []);
+    .flatMap((one) => {
+      const text = plainText(one.textContent);
+      if (text.length > LONGEST || !label.test(text)) return [];
+      return text.replace(label, "").trim() ? one : (valueBehind(one) ?? []);
+    });

@@ -1,7 +1,7 @@
 import { allIn } from "./ancestors.ts";
-import { BASKET_NAMES } from "./basket-names.ts";
 import { buttonsIn, buys } from "./buttons.ts";
 import type { Context } from "./context.ts";
+import { isSoldByPress } from "./is-sold-by-press.ts";
 import { leadsToProduct } from "./link.ts";
 import { nameKey } from "./plain-text.ts";
 import type { FoundProduct } from "./product.ts";
@@ -25,27 +25,6 @@ const looksPressed = (element: Element | null): boolean =>
 
 /** Languages whose calls to buy and to see more are known. */
 const SPOKEN = /^(en|de|fr|es|it|pt|nl|sv|pl|ja)\b/i;
-
-/** Links to a basket, and the place of one. */
-const BASKETS = ['[class*="cart" i]', ...BASKET_NAMES.map((name) => `a[href*="/${name}" i]`)].join();
-
-/** Links to the shop of a site that has other pages too. */
-const SHOPS = ["shop", "store", "boutique", "tienda", "negozio", "loja", "winkel", "butik", "sklep"]
-  .map((name) => `a[href$="/${name}" i],a[href$="/${name}/" i]`)
-  .join();
-
-/** Whether what a page sells is bought by pressing: it has a basket, or a shop elsewhere; found out once. */
-const sellsByPress = new WeakMap<Context, boolean>();
-
-function isSoldByPress(context: Context): boolean {
-  const { doc } = context;
-  const elsewhere = (shop: Element) => "href" in shop && shop.href !== doc.URL;
-  const known =
-    sellsByPress.get(context) ??
-    (doc.querySelector(BASKETS) !== null || [...doc.querySelectorAll(SHOPS)].some(elsewhere));
-  sellsByPress.set(context, known);
-  return known;
-}
 
 /**
  * Whether nothing leads to what a tile shows: neither its picture nor its name can be pressed on, and no link or button

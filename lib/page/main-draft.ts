@@ -5,6 +5,7 @@ import type { Context } from "./context.ts";
 import { isCalledDetail, isCalledProduct, leadsAway, leadsToProduct } from "./link.ts";
 import { pricesBy } from "./main-price.ts";
 import { namesVoucher } from "./offers-no-ware.ts";
+import type { OwnBlock } from "./own-block.ts";
 import { pictureUrl, pictureUrls } from "./picture-urls.ts";
 import { headingText, nameKey } from "./plain-text.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
@@ -36,6 +37,8 @@ export interface MainDraft extends Pick<Cluster, "root" | "pictures" | "prices">
 export interface MainPage extends Clustered {
   /** Buttons, links and forms that may buy. */
   readonly buttons: readonly Element[];
+  /** The block that the page is about, where its place tells. */
+  readonly own: OwnBlock | null;
   /** Tiles, which are no part of the product that the page is about. */
   readonly beside: readonly Cluster[];
 }
@@ -85,7 +88,7 @@ export const pageLink = (doc: Document): string =>
 /** The product of a page where `heading` names it, or null where it names none. */
 export function* mainDraft(
   heading: Element,
-  { survey, clusters, context, buttons, beside }: MainPage,
+  { survey, clusters, context, buttons, own, beside }: MainPage,
 ): Generator<undefined, MainDraft | null, undefined> {
   const { doc } = context;
   const written = headingText(heading);
@@ -126,7 +129,8 @@ export function* mainDraft(
   const shop =
     (bought.length > 0 && (prices.length > 0 || addressed || counted.length > 0)) ||
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));
-  const told = !shop && prices.length > 0 && (isToldByMarkup(heading) || isCalledProduct(doc.URL));
+  const told =
+    !shop && prices.length > 0 && (own !== null || isToldByMarkup(heading) || isCalledProduct(doc.URL));
   if (!shop && !described && !told) return null;
   const pictures: Element[] = [];
   const visible: Element[] = [];

@@ -4,7 +4,7 @@ import type { Context } from "./context.ts";
 import { labelled } from "./labelled.ts";
 import { letters } from "./letters.ts";
 import { linkUrl } from "./link.ts";
-import { nameKey, plainText } from "./plain-text.ts";
+import { headingText, nameKey, plainText, TITLE_BREAK } from "./plain-text.ts";
 import type { Survey } from "./survey.ts";
 
 /** Headings looked at. */
@@ -63,20 +63,22 @@ const NAMED = [
 
 /** What a table or a list of facts says before the name of a product. Common practice, no source. */
 const NAME_LABEL =
-  /^(product ?name|item ?name|name|name of (the )?(product|item)|title|(produkt|artikel)(name|bezeichnung)|nom( du produit)?|désignation|nombre( del (producto|artículo))?|nome( d[eo]l? produto| prodotto)?|product ?naam|produktnamn|nazwa( (produktu|towaru))?|název|názov|название|наименование|назва|ürün adı|tên (sản phẩm|hàng)|nama (produk|barang)|ชื่อสินค้า|اسم المنتج|نام محصول|שם המוצר|商品名称?|商品名稱|品名|제품명|상품명|책 ?이름|도서명)\s*[:：]?$/iu;
+  /^(product ?name|item ?name|name|name of (the )?(product|item)|title|(produkt|artikel)(name|bezeichnung)|nom( du produit)?|désignation|nombre( del (producto|artículo))?|nome( d[eo]l? produto| prodotto)?|product ?naam|produktnamn|nazwa( (produktu|towaru))?|název|názov|название|наименование|назва|ürün adı|tên (sản phẩm|hàng)|nama (produk|barang)|ชื่อสินค้า|اسم المنتج|نام محصول|שם המוצר|商品名称?|商品名稱|品名|제품명|상품명|책 ?이름|도서명)\s*([:：]|$)/iu;
 /** What a heading says on the page of any product, or of several. */
 const ABOUT_ANY =
-  /^(products|produk(te?|ter)?|produits|productos|produtos|prodotti|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(説明|詳細|情報)|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
+  /^(products|produk(te?|ter)?|produits|productos|produtos|prodotti|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(の?(説明|詳細|情報)){1,2}|صفحه محصول|صفحة المنتج|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
 
+/** Nor does what says how it is sent. */
+const ABOUT_SENDING =
+  /shipping|delivery|versand|lieferung|livraison|env[ií]o|frete|spedizion|verzend|bezorg|dostaw|wysyłk|frakt|fragt|toimitus|doprav|szállítás|livrare|kargo|доставк|配送|送料|배송|giao hàng/i;
 /** Nor does what says that something follows. */
 const LABEL_END = /[:：]\s*$/;
 
 /** Whether a heading says what it would on the page of any product. */
 export const isAboutAny = (heading: Element): boolean =>
-  LABEL_END.test(heading.textContent) || ABOUT_ANY.test(plainText(heading.textContent));
-
-/** What stands between a page's name and its shop's in a title. */
-const TITLE_BREAK = /\s*[|–—_»«·•:]\s*|\s+-\s+/;
+  LABEL_END.test(heading.textContent) ||
+  ABOUT_SENDING.test(heading.textContent) ||
+  ABOUT_ANY.test(plainText(heading.textContent));
 
 /** The largest of the texts on the page that say what its head calls it, where no heading does. */
 function* namedByHead({ doc, furniture }: Context): Generator<undefined, Element | null, undefined> {
@@ -124,7 +126,10 @@ const shownIn = ({ doc, furniture }: Context, selector: string, called = /(?:)/)
 
 /** Headings of the first rank that say what this page is about: neither the shop's name nor what any product's page says. */
 export const firstRank = (context: Context): readonly Element[] =>
-  shownIn(context, "h1").filter((heading) => !namesTheShop(heading) && !isAboutAny(heading));
+  shownIn(context, "h1").filter(
+    (heading) =>
+      !namesTheShop(heading) && !isAboutAny(heading) && !context.readTag(headingText(heading)).denied,
+  );
 
 /**
  * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's

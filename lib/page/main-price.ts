@@ -1,5 +1,5 @@
 import { parentOf } from "./ancestors.ts";
-import { barePrices, labelledPrices } from "./bare-price.ts";
+import { barePrices, headedPrices, labelledPrices } from "./bare-price.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
 import { isStruck } from "./is-struck.ts";
@@ -41,7 +41,7 @@ const isPlain = (price: PriceLeaf): boolean =>
 
 /**
  * The prices that stand nearest to a heading: those that can be seen and are not crossed out; where none is such, one
- * without a sign beside what is, or one on a button that buys; where there is none, one that a label tells.
+ * without a sign beside what is, or one on a button that buys; where there is none, one that a heading beside it or a label tells.
  */
 export function pricesBy(
   around: ReadonlySet<Element>,
@@ -70,7 +70,9 @@ export function pricesBy(
   }
   const onButton = buttons.flatMap((button) => priceOn(button, context));
   if (onButton.length > 0) return onButton.slice(0, 1);
-  return labelledPrices(context)
+  const [heading] = around;
+  const bare = [...(heading ? headedPrices(heading, context) : []), ...labelledPrices(context)];
+  return bare
     .filter(({ element }) => !isApart(element) && !isHidden(element) && !inTile(element))
     .slice(0, 1);
 }

@@ -1,4 +1,5 @@
 import { isBought } from "./already-taken.ts";
+import { parentOf } from "./ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import type { Context } from "./context.ts";
@@ -26,6 +27,17 @@ const namesBetter = ({ title = "", described, heading }: MainDraft, doc: Documen
 function isLoose(element: Element, { beside, context: { furniture } }: MainPage): boolean {
   const tile = beside.some(({ root }) => root.contains(element));
   return !tile && !furniture.isApart(element);
+}
+
+/** Whether a heading stands in a block or right before it: what names a group at its side does not. */
+function heads(heading: Element, block: Element | undefined): boolean {
+  const around = parentOf(heading);
+  return (
+    !block ||
+    [heading, around, around && parentOf(around)].some(
+      (up) => up && (block.contains(up) || up.contains(block)),
+    )
+  );
 }
 
 const follows = (one: Element, other: Element): boolean => (one.compareDocumentPosition(other) & 4) > 0;
@@ -63,7 +75,7 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
   const buttons = [...buttonsIn(context.doc), ...links];
   const { own, beside } = yield* tilesBeside(clusters, buttons, context);
-  const page = { ...places, buttons, beside };
+  const page = { ...places, buttons, own, beside };
   yield;
   let sales: readonly Element[] | null = null;
   const named = own && own.names.length > 0 ? [own.names] : mainHeadings(survey, context);
@@ -74,7 +86,8 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
     for (const heading of headings) {
       yield;
       // Other headings than those of the first rank must stand in no tile; what is less likely to name it before what buys.
-      if (heading.tagName !== "H1" && !isLoose(heading, page)) continue;
+      if (heading.tagName !== "H1" && !(isLoose(heading, page) && heads(heading, own?.cluster.root)))
+        continue;
       if (sales && !sales.some((sale) => follows(heading, sale))) continue;
       const draft = yield* mainDraft(heading, page);
       if (draft && (heading.tagName === "H1" || !isCutOff(draft, page))) found.push(draft);

@@ -3,7 +3,7 @@ import type { PriceLeaf } from "./price-leaf.ts";
 import type { Survey } from "./survey.ts";
 
 /** Members of a list from which on it says something of each. */
-const LEAST_MEMBERS = 3;
+export const LEAST_MEMBERS = 3;
 /** Elements around a member of a list, up to the list. */
 const MOST_WRAPS = 4;
 

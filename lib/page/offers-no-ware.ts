@@ -3,7 +3,7 @@ import type { Context } from "./context.ts";
 import { leadsToProduct } from "./link.ts";
 import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
 import { pageHeading, pathOf, pathsOf } from "./page-heading.ts";
-import { linesOf, nameKey } from "./plain-text.ts";
+import { linesOf, nameKey, TITLE_BREAK } from "./plain-text.ts";
 import type { FoundProduct, Price } from "./product.ts";
 
 /** Characters of a tile that are read, and links and buttons of it. */
@@ -56,20 +56,31 @@ export const namesVoucher = (title: string): boolean => VOUCHER.test(title.toLow
 /** Pages known to sell nothing, or to sell something. */
 const pages = new WeakMap<Context, boolean>();
 
+/** What the title of a page says, part by part, in lower case. */
+const titleParts = (doc: Document): readonly string[] =>
+  doc.title
+    .toLowerCase()
+    .split(TITLE_BREAK)
+    .map((part) => part.trim());
+
 function pageSellsNothing({ doc, described }: Context): boolean {
   return (
     pathsOf(doc).some((path) => PATH.test(path)) ||
-    HEADING.test(pageHeading(doc)) ||
+    (doc.querySelector("h1") ? [pageHeading(doc)] : titleParts(doc)).some((said) => HEADING.test(said)) ||
     (described.length === 0 && showsOtherKinds(doc))
   );
 }
 
-/** Whether a tile stands on a page about times, places, work or gifts, by its address, its heading or its data. */
-export function isAmongNoWares(one: FoundProduct, context: Context): boolean {
+/** Whether a page is about times, places, work or gifts, by its address, its heading or its data; found out once. */
+export function sellsNothing(context: Context): boolean {
   const known = pages.get(context) ?? pageSellsNothing(context);
   pages.set(context, known);
-  return known && !isWare(one);
+  return known;
 }
+
+/** Whether a tile stands on such a page and is nothing that is sold for all that. */
+export const isAmongNoWares = (one: FoundProduct, context: Context): boolean =>
+  sellsNothing(context) && !isWare(one);
 
 /** Whether a tile with a picture and an amount offers a time, a place, work or a gift. */
 export function offersNoWare(one: FoundProduct): boolean {

@@ -1,9 +1,12 @@
-import { nearest } from "./ancestors.ts";
-import { buys } from "./buttons.ts";
+import { nearest, parentOf } from "./ancestors.ts";
+import { buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster } from "./clusters.ts";
 import type { Context } from "./context.ts";
+import { hasBasket } from "./is-sold-by-press.ts";
 import { isCalledProduct, leadsToProduct } from "./link.ts";
 import { firstRank, isAboutAny } from "./main-headings.ts";
+import { kindOf, LEAST_MEMBERS } from "./members.ts";
+import { sellsNothing } from "./offers-no-ware.ts";
 import { nameKey } from "./plain-text.ts";
 import { isCalledDetails } from "./told-by-markup.ts";
 
@@ -53,7 +56,7 @@ interface Sold {
   readonly alone: boolean;
 }
 
-/** The clusters with a button that buys or called a product's page; all where such a button stands beside them and none has one, or the page's address is a product's. */
+/** The clusters with a button that buys or a quantity, or called a product's page; all where such a button stands beside them and none has one, or the page's address is a product's. */
 function* sold(
   loose: readonly Cluster[],
   single: readonly Cluster[],
@@ -66,6 +69,10 @@ function* sold(
     if (i % STRIDE === 0) yield;
     if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
   }
+  for (const field of quantitiesIn(doc)) {
+    const block = nearest(field, (up) => roots.has(up));
+    if (block && !furniture.isApart(field)) within.add(block);
+  }
   const own = loose.filter(({ root }) => within.has(root) || isCalledDetails(root));
   const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);
   const all = own.length === 0 && (byAddress || (within.size === 1 && within.has(null)));
@@ -73,11 +80,33 @@ function* sold(
   return { blocks: all ? loose : own, alone };
 }
 
+/** Whether a block is a member of a list, others of which are sold as well. */
+const isOneOfMany = ({ root }: Cluster, blocks: readonly Cluster[]): boolean =>
+  blocks.filter((other) => parentOf(other.root) === parentOf(root) && kindOf(other.root) === kindOf(root))
+    .length >= LEAST_MEMBERS;
+
+/** The address of a shop's first page, whoever sent the visitor. */
+const FIRST_PAGE = /^https?:\/\/[^/]+\/(index\.\w+)?(\?(utm|fbclid|gclid|ref)[^#]*)?(#|$)/;
+
+/** CSS pixels. The picture of the only ware on a page is at least this wide. Layout choice. */
+const LARGE = 220;
+
 /** The block that a page is about, as far as its place tells. */
 export interface OwnBlock {
   readonly cluster: Cluster;
   /** Its own headings, where those name it and none above it does. */
   readonly names: readonly Element[];
+}
+
+/** The only block with a price on a page of a shop, below its first page, where nothing says to buy: it has a name and a large picture; or null. */
+function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], context: Context): OwnBlock | null {
+  const [cluster] = loose;
+  const { doc, furniture } = context;
+  if (!cluster || single.length > 1 || furniture.isApart(cluster.root)) return null;
+  const isLarge = (picture: Element) => picture.getBoundingClientRect().width >= LARGE;
+  if (FIRST_PAGE.test(doc.URL) || !cluster.pictures.some(isLarge)) return null;
+  const names = ownNames(cluster, [], context);
+  return names.length > 0 && hasBasket(context) && !sellsNothing(context) ? { cluster, names } : null;
 }
 
 /**
@@ -92,6 +121,8 @@ export function* ownBlock(
   context: Context,
 ): Generator<undefined, OwnBlock | null, undefined> {
   const { blocks, alone } = yield* sold(loose, single, buttons, context);
+  const only = blocks.length === 0 ? onlyBlock(loose, single, context) : null;
+  if (only) return only;
   const free = blocks.filter(({ root }) => !context.furniture.isApart(root));
   const ranked = firstRank(context);
   const isHeaded = (root: Element) =>
@@ -104,5 +135,6 @@ export function* ownBlock(
     }))
     .filter(({ names }) => alone || names.length === 0 || names.some(isInTitle))
     .sort((a, b) => b.area - a.area);
-  return first && (!second || first.area > LARGER * second.area) ? first : null;
+  if (!first || (second && isOneOfMany(first.cluster, free))) return null;
+  return !second || first.area > LARGER * second.area ? first : null;
 }

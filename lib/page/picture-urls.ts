@@ -52,15 +52,27 @@ const promises = (name: string): boolean => name.startsWith("data-") && SOURCE_N
 /** What the attributes of one element say, in the order of trust. */
 function written(element: Element): readonly string[] {
   const later: string[] = [];
+  const last: string[] = [];
   const value = (name: string) => element.getAttribute(name) ?? "";
   for (const name of element.getAttributeNames()) {
-    if (!promises(name)) continue;
+    if (!promises(name)) {
+      // Any name will do for what comes in place of a stand-in.
+      if (name.startsWith("data-") && value(name).length < 2000 && PICTURE_FILE.test(value(name)))
+        last.push(value(name));
+      continue;
+    }
     const text = value(name).replaceAll("{width}", String(ENOUGH));
     if (text.length > 8000) continue;
     if (/srcset/.test(name)) later.push(...fromSrcset(text));
     else if (PICTURE_FILE.test(text) || /src|original/.test(name)) later.push(text);
   }
-  return [...later, ...fromSrcset(value("srcset")), value("poster"), ...backgroundOf(value("style"))];
+  return [
+    ...later,
+    ...fromSrcset(value("srcset")),
+    value("poster"),
+    ...backgroundOf(value("style")),
+    ...last,
+  ];
 }
 
 /** The addresses that an image resolved by itself, far faster than a URL does; a video's are no pictures. */

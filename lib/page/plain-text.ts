@@ -33,7 +33,8 @@ export const plainText = (value: unknown): string =>
 export function linesOf(element: Element, most: number): string {
   const walker = element.ownerDocument.createTreeWalker(element, 4);
   let text = "";
-  while (text.length < most && walker.nextNode()) text += `${walker.currentNode.nodeValue?.slice(0, most)}\n`;
+  while (text.length < most && walker.nextNode())
+    text += `${walker.currentNode.nodeValue?.slice(0, most).replace(/\s+/g, " ")}\n`;
   return text;
 }
 
@@ -47,7 +48,7 @@ const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\[[A-Z\d-]{3,}\])$/i;
 
 /** What says that a name follows. */
 const LABEL =
-  /^(product( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
+  /^(product( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|nama (barang|produk)|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
 
 /** A name without the word for one before it and the number of the article at its end. */
 export const bareName = (name: string): string => name.replace(LABEL, "").replace(CODE, "");
@@ -75,6 +76,9 @@ export function headingText(heading: Element): string {
   }
   return bareName(plainText(text));
 }
+
+/** What stands between a page's name and its shop's in a title. */
+export const TITLE_BREAK = /\s*[|–—_»«·•:]\s*|\s+-\s+/;
 
 /** For comparing names: letters and digits only, lower case. */
 export const nameKey = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");

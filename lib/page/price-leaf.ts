@@ -101,6 +101,19 @@ function tagAround(element: Element | null, text: string, alone: Tag): Around | 
   return sameWhole(alone.amounts, read.amounts) ? { ...read, tag } : null;
 }
 
+/** The price in a field that nobody can write in, with the words around it; or null. */
+export function priceInField(element: Element): WrittenPrice | null {
+  if (element.localName !== "input" || !element.matches("[readonly],[disabled]")) return null;
+  const said = [
+    element.previousSibling?.nodeValue,
+    element.getAttribute("value"),
+    element.nextSibling?.nodeValue,
+  ];
+  const text = said.join(" ").replace(/\s+/g, " ").trim();
+  const { amounts, words, denied } = readTag(text.length > LONGEST_TAG ? "" : text);
+  return denied || amounts.length === 0 ? null : { element, text, tag: text, words, amounts };
+}
+
 /** The price tag that a text node belongs to, or null where it is none. */
 export function priceLeafAt(node: Node): WrittenPrice | null {
   const written = node.nodeValue ?? "";

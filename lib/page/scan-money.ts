@@ -7,6 +7,9 @@ const NUMBER =
 /** Short words that are signs of money behind amounts alone. */
 const BEHIND = new Set(["d", "da", "br", "ks", "km", "mt", "lek", "د"]);
 
+/** Codes of money that are words as well. */
+const WORDS = new Set(["gel", "try", "pen", "all", "mad", "bam"]);
+
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
 const MOST_BEHIND = 24;
@@ -53,6 +56,9 @@ export function scanMoney(written: string): Scan {
     let sign = signAt(before, true);
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
+    // "Gel 8" is a name, "GEL 8" money.
+    if (sign && WORDS.has(sign) && !text.slice(from, index).trimEnd().endsWith(sign.toUpperCase()))
+      sign = null;
     let start = index;
     const behind = lower.slice(end, end + LONGEST_SIGN + GAP);
     if (sign) {

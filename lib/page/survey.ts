@@ -1,6 +1,6 @@
 import { countUp, nameOf, within } from "./ancestors.ts";
 import { BROKEN, SMALLEST_PICTURE } from "./picture-sizes.ts";
-import { type PriceLeaf, priceLeafAt, type WrittenPrice } from "./price-leaf.ts";
+import { type PriceLeaf, priceInField, priceLeafAt, type WrittenPrice } from "./price-leaf.ts";
 
 /** Bounds on hostile pages. */
 const MOST_PICTURES = 4000;
@@ -81,9 +81,8 @@ export function* surveyOf(scopes: readonly Element[]): Generator<undefined, Surv
       if (node.nodeType === 1) {
         const { shadowRoot } = node as Element;
         if (shadowRoot && roots.length < MOST_SHADOWS) roots.push(shadowRoot);
-        continue;
       }
-      const leaf = priceLeafAt(node);
+      const leaf = node.nodeType === 1 ? priceInField(node as Element) : priceLeafAt(node);
       if (!leaf) continue;
       if (!prices.has(leaf.element)) countUp(pricesIn, leaf.element);
       prices.set(leaf.element, leaf);

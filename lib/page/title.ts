@@ -23,6 +23,10 @@ const DESCRIPTION_NAME = /desc|excerpt/i;
 const ACTION =
   /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save)\b.{0,18}$/i;
 
+/** What begins a description. */
+const ABOUT =
+  /^(description|beschreibung|descripción|descrição|descrizione|omschrijving|beskrivning|beskrivelse|opis|popis|описание|açıklama|deskripsi|mô tả)\s*[:：]/i;
+
 /** Facts in a row ("M · Very good") are no name. */
 const FACTS = /\s[·•|]\s/;
 
@@ -104,7 +108,7 @@ function weigh(
     if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
     if (tagName === "B" || tagName === "STRONG") score += 0.5;
     // A link elsewhere names what is there.
-    if (tagName === "A") score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
+    if (tagName === "A" && up.hasAttribute("href")) score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
     if (marked) continue;
     const kind = toldBy(up);
     if (kind < 0) score -= 4;
@@ -119,7 +123,7 @@ function weigh(
   const text = from ? whole : plainText(written);
   const key = nameKey(text);
   if (ACTION.test(text) || (!marked && isSticker(text))) score -= 5;
-  if (key.length < 3) score -= 4;
+  if (key.length < 3 || ABOUT.test(text)) score -= 4;
   if (text.length > 120) score -= 3;
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
   if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one))) score += 3;

@@ -21,6 +21,9 @@ const TILE_NAME =
   /(^|[\s_-])product(?!s|-?(categor|grid|list|gallery|media|image|thumb))([\s_-]|$)|product-?(card|item|tile)/i;
 const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article/i;
 
+/** A kind whose outermost element has a class. */
+const CALLED = /^\S+ [^\s>]/;
+
 /** Addresses in which "p" stands for post: two folders follow. */
 const POST = /\/p\/[^/]+\/[^/]+\/./i;
 
@@ -63,8 +66,9 @@ function rootAround(
     named ||= TILE_NAME.test(name);
     const anchor = linkIn(up, picture);
     const link = anchor && linkUrl(anchor);
+    const beside = placesOf(up).find(([list, kind]) => lists.get(list) === kind);
+    if (!link && beside && CALLED.test(beside[1]) && saysMore(up)) return { root: up, like: "" };
     if (!link || leadsToGroup(link) || !saysMore(up)) continue;
-    const beside = placesOf(up).some(([list, kind]) => lists.get(list) === kind);
     const kin =
       branches.size > 0
         ? (named && branches.has(branch(link))) ||

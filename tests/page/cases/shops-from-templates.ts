@@ -119,7 +119,6 @@ export const SHOPS_FROM_TEMPLATES: readonly PageCase[] = [
       "Blusa bege | 70 | BRL | bege.jpg",
       "Blusa rosa | 70 | BRL | rosa.jpg",
     ),
-    layout: true,
   },
   {
     name: "a name in which the word for a rebate lies hidden, in Thai",
@@ -132,7 +131,6 @@ export const SHOPS_FROM_TEMPLATES: readonly PageCase[] = [
       "ชุดไทยจิตรลดา | 2500 | THB | chut-1.jpg",
       "ชุดไทยบรมพิมาน | 2500 | THB | chut-2.jpg",
     ),
-    layout: true,
   },
   {
     name: "names as headings above the block that holds picture, description and price",
