@@ -45,21 +45,10 @@ const sizeOf = (element: Element): number =>
 /** What markup calls the name of the product that a page is about. Common practice, no source. */
 const PRODUCT_NAMED =
   /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main|card)?[-_]*(name|title|nom|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
-const NAMED = [
-  "name",
-  "title",
-  "nom",
-  "titulo",
-  "titre",
-  "nazwa",
-  "naam",
-  "urun",
-  "sanpham",
-  "san-pham",
-  "nama",
-]
-  .flatMap((part) => [`[class*="${part}" i]`, `[id*="${part}" i]`])
-  .join();
+/** What all such names have in them. */
+const NAMED = ["na", "tit", "nom", "urun", "pham"];
+const NAMED_CLASS = NAMED.map((part) => `[class*="${part}" i]`).join();
+const NAMED_ID = NAMED.map((part) => `[id*="${part}" i]`).join();
 
 /** What a table or a list of facts says before the name of a product. Common practice, no source. */
 const NAME_LABEL =
@@ -146,7 +135,10 @@ export function* mainHeadings(
   if (first.length > 0) yield first;
   const named = yield* namedByHead(context);
   if (named && !first.includes(named)) yield [named];
-  const called = shown(NAMED, PRODUCT_NAMED)
+  const byClass = shown(NAMED_CLASS, PRODUCT_NAMED);
+  yield;
+  const byId = shown(NAMED_ID, PRODUCT_NAMED).filter((one) => !byClass.includes(one));
+  const called = [...byClass, ...byId]
     .map((one) => one.querySelector("h2,h3,h4,h5") ?? one)
     .filter((one) => !isAboutAny(one));
   if (called.length > 0) yield called;

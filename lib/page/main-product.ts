@@ -1,5 +1,5 @@
 import { isBought } from "./already-taken.ts";
-import { parentOf } from "./ancestors.ts";
+import { nearest, parentOf } from "./ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "./buttons.ts";
 import type { Cluster, Clustered } from "./clusters.ts";
 import type { Context } from "./context.ts";
@@ -7,6 +7,9 @@ import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft
 import { mainHeadings } from "./main-headings.ts";
 import { nameKey } from "./plain-text.ts";
 import { tilesBeside } from "./tiles-beside.ts";
+
+/** Buttons looked at between two yields. */
+const STRIDE = 50;
 
 /** Characters. No name of a product is longer. */
 const LONGEST_NAME = 300;
@@ -23,10 +26,10 @@ const namesBetter = ({ title = "", described, heading }: MainDraft, doc: Documen
   (described || nameKey(doc.title).includes(nameKey(title)) ? LONGEST_NAME : 0) +
   (heading.tagName === "H1" ? Math.min(title.length, LONGEST_NAME - 1) : 0);
 
-/** Whether an element lies in no tile, and not apart from what the page offers. */
-function isLoose(element: Element, { beside, context: { furniture } }: MainPage): boolean {
-  const tile = beside.some(({ root }) => root.contains(element));
-  return !tile && !furniture.isApart(element);
+/** Tells whether an element lies in no tile, and not apart from what the page offers. */
+function looseOn({ beside, context: { furniture } }: MainPage): (element: Element) => boolean {
+  const tiles = new Set(beside.map(({ root }) => root));
+  return (element) => !nearest(element, (up) => tiles.has(up)) && !furniture.isApart(element);
 }
 
 /** Whether a heading stands in a block or right before it: what names a group at its side does not. */
@@ -52,8 +55,18 @@ const isCutOff = ({ heading, prices }: MainDraft, { beside }: MainPage): boolean
   );
 
 /** What buys outside all tiles: a page that sells so has a product of its own, whatever names that. */
-const looseSales = (page: MainPage): readonly Element[] =>
-  [...page.buttons.filter(buys), ...quantitiesIn(page.context.doc)].filter((sale) => isLoose(sale, page));
+function* looseSales(
+  { buttons, context }: MainPage,
+  isLoose: (element: Element) => boolean,
+): Generator<undefined, readonly Element[], undefined> {
+  const found: Element[] = [];
+  for (const [i, button] of buttons.entries()) {
+    if (i % STRIDE === 0) yield;
+    if (buys(button) && isLoose(button)) found.push(button);
+  }
+  yield;
+  return [...found, ...quantitiesIn(context.doc).filter(isLoose)];
+}
 
 /** A block that is sold as the page's own and that no heading names: its most telling text does. */
 const namelessDraft = ({ root, pictures, prices }: Cluster, { doc }: Context): MainDraft => ({
@@ -76,6 +89,7 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   const buttons = [...buttonsIn(context.doc), ...links];
   const { own, beside } = yield* tilesBeside(clusters, buttons, context);
   const page = { ...places, buttons, own, beside };
+  const isLoose = looseOn(page);
   yield;
   let sales: readonly Element[] | null = null;
   const named = own && own.names.length > 0 ? [own.names] : mainHeadings(survey, context);
@@ -86,8 +100,7 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
     for (const heading of headings) {
       yield;
       // Other headings than those of the first rank must stand in no tile; what is less likely to name it before what buys.
-      if (heading.tagName !== "H1" && !(isLoose(heading, page) && heads(heading, own?.cluster.root)))
-        continue;
+      if (heading.tagName !== "H1" && !(isLoose(heading) && heads(heading, own?.cluster.root))) continue;
       if (sales && !sales.some((sale) => follows(heading, sale))) continue;
       const draft = yield* mainDraft(heading, page);
       if (draft && (heading.tagName === "H1" || !isCutOff(draft, page))) found.push(draft);
@@ -104,7 +117,7 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
         Number(saysMore(b, a)) - Number(saysMore(a, b)),
     );
     if (one && inner.every((other) => other.root === one.root)) return one;
-    sales ??= looseSales(page);
+    sales ??= yield* looseSales(page, isLoose);
     if (sales.length === 0) break;
   }
   return own && namelessDraft(own.cluster, context);

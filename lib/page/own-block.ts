@@ -69,7 +69,9 @@ function* sold(
     if (i % STRIDE === 0) yield;
     if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
   }
-  for (const field of quantitiesIn(doc)) {
+  yield;
+  for (const [i, field] of quantitiesIn(doc).entries()) {
+    if (i % STRIDE === 0) yield;
     const block = nearest(field, (up) => roots.has(up));
     if (block && !furniture.isApart(field)) within.add(block);
   }
@@ -124,6 +126,8 @@ export function* ownBlock(
   const only = blocks.length === 0 ? onlyBlock(loose, single, context) : null;
   if (only) return only;
   const free = blocks.filter(({ root }) => !context.furniture.isApart(root));
+  if (free.length === 0) return null;
+  yield;
   const ranked = firstRank(context);
   const isHeaded = (root: Element) =>
     ranked.some((heading) => !root.contains(heading) && (heading.compareDocumentPosition(root) & 4) > 0);
