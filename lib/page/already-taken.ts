@@ -11,7 +11,7 @@ const MOST_CONTROLS = 20;
 
 /** Parts of an address under which lies what a person has bought or is about to pay. */
 const SETTLED_PATH =
-  /\/((my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage|histori\w+[-_]?(de[-_]?)?(commandes?|pedidos|orders?|ordini)|\w*confirm(ation|acion|er?)?)(\.\w+)?(\/|$)/;
+  /\/((my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage|histori\w+[-_]?(de[-_]?)?(commandes?|pedidos|orders?|ordini)|(order|shopping|checkout|purchase|payment|pay|buy|cart)[-_]?confirm\w*|confirm)(\.\w+)?(\/|$)/;
 
 /** Headings of such pages; nothing or a number follows. */
 const SETTLED_HEADING =

@@ -59,7 +59,7 @@ const ABOUT_ANY =
 
 /** Nor does what says how it is sent. */
 const ABOUT_SENDING =
-  /shipping|delivery|versand|lieferung|livraison|env[ií]o|frete|spedizion|verzend|bezorg|dostaw|wysyłk|frakt|fragt|toimitus|doprav|szállítás|livrare|kargo|доставк|配送|送料|배송|giao hàng/i;
+  /shipping|delivery|versand|lieferung|livraison|env[ií]o|frete|spedizion|verzend|bezorg|dostaw|wysyłk|frakt|fragt|toimitus|doprav|szállítás|livrare|(ücretsiz|bedava) kargo|kargo (bedava|ücret)|доставк|配送|送料|배송|giao hàng/i;
 /** Nor does what says that something follows. */
 const LABEL_END = /[:：]\s*$/;
 

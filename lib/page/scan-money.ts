@@ -4,11 +4,15 @@ import { LONGEST_SIGN, signAt, tellsWhich } from "./money-signs.ts";
 const NUMBER =
   /\d{1,3}(?:[., '’٬]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
 
-/** Short words that are signs of money behind amounts alone. */
-const BEHIND = new Set(["d", "da", "br", "ks", "km", "mt", "lek", "د"]);
+/** Short words and marks that are signs of money behind amounts alone. */
+const BEHIND = new Set([":-", "/-", "d", "da", "br", "ks", "km", "mt", "lek", "د"]);
 
 /** Codes of money that are words as well. */
 const WORDS = new Set(["gel", "try", "pen", "all", "mad", "bam"]);
+
+/** Whether a code is a word as it is written: "Gel 8" is a name, "GEL 8" money. */
+const isWord = (sign: string | null, written: string): boolean =>
+  sign !== null && WORDS.has(sign) && written !== sign.toUpperCase();
 
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
@@ -56,9 +60,7 @@ export function scanMoney(written: string): Scan {
     let sign = signAt(before, true);
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
-    // "Gel 8" is a name, "GEL 8" money.
-    if (sign && WORDS.has(sign) && !text.slice(from, index).trimEnd().endsWith(sign.toUpperCase()))
-      sign = null;
+    if (isWord(sign, text.slice(from, index).trimEnd().slice(-3))) sign = null;
     let start = index;
     const behind = lower.slice(end, end + LONGEST_SIGN + GAP);
     if (sign) {
@@ -75,6 +77,7 @@ export function scanMoney(written: string): Scan {
       // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days.
       if (sign === "r" || sign === "n" || sign === "nt" || (sign === "d" && !/[.,]\d{3}$/.test(number)))
         sign = null;
+      if (isWord(sign, text.slice(end).trimStart().slice(0, 3))) sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);
       if (sign) end += behind.length - behind.trimStart().length + sign.length;
       else if (dashed) end += 2;
