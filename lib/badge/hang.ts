@@ -1,4 +1,4 @@
-import { isPlain, parentOf } from "../page/ancestors.ts";
+import { isPlain, parentOf } from "../page/dom/ancestors.ts";
 
 /** A picture's place in the element its badge hangs on, in CSS pixels. */
 export interface Place {

@@ -1,4 +1,4 @@
-import { isPlain, nearest, parentOf } from "../page/ancestors.ts";
+import { isPlain, nearest, parentOf } from "../page/dom/ancestors.ts";
 import { asleepAround, hangersOf } from "./hang.ts";
 import { liftHost } from "./host.ts";
 

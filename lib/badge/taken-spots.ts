@@ -1,4 +1,4 @@
-import { isPlain } from "../page/ancestors.ts";
+import { isPlain } from "../page/dom/ancestors.ts";
 import type { Spot } from "./free-place.ts";
 import { ourHosts } from "./our-hosts.ts";
 

@@ -1,7 +1,7 @@
-import { addTo, nearest, parentOf, WHOLE, within } from "./ancestors.ts";
 import type { Context } from "./context.ts";
-import { SMALLEST_PICTURE } from "./picture-sizes.ts";
-import type { PriceLeaf } from "./price-leaf.ts";
+import { addTo, nearest, parentOf, WHOLE, within } from "./dom/ancestors.ts";
+import type { PriceLeaf } from "./money/price-leaf.ts";
+import { SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 import type { Survey } from "./survey.ts";
 
 /** Prices in one tile: the price, the struck one, both again for screen readers. More is a list of products. */

@@ -1,9 +1,9 @@
-import { allIn } from "./ancestors.ts";
-import { countriesOf } from "./countries.ts";
-import { currencyCode, type MoneyHint } from "./currency.ts";
-import { type Furniture, findFurniture } from "./furniture.ts";
+import { allIn } from "./dom/ancestors.ts";
+import { type Furniture, findFurniture } from "./dom/furniture.ts";
+import { nameKey } from "./dom/plain-text.ts";
+import { countriesOf } from "./money/countries.ts";
+import { currencyCode, type MoneyHint } from "./money/currency.ts";
 import type { Places } from "./places.ts";
-import { nameKey } from "./plain-text.ts";
 import { type Described, learnProducts } from "./structured.ts";
 
 /** What a whole document says of its products. */

@@ -1,17 +1,17 @@
-import { nameOf, parentOf } from "./ancestors.ts";
 import type { Context } from "./context.ts";
-import { isCopy } from "./is-copy.ts";
-import { isStruck } from "./is-struck.ts";
-import { linkIn, linkUrl } from "./link.ts";
-import { lowestPrice } from "./lowest-price.ts";
-import { pictureUrl, pictureUrls, type StandsIn } from "./picture-urls.ts";
-import type { PriceLeaf } from "./price-leaf.ts";
+import { nameOf, parentOf } from "./dom/ancestors.ts";
+import { linkIn, linkUrl } from "./dom/link.ts";
+import { isStruck } from "./money/is-struck.ts";
+import { lowestPrice } from "./money/lowest-price.ts";
+import type { PriceLeaf } from "./money/price-leaf.ts";
+import { isNamedPart } from "./money/what-for.ts";
+import { isCopy } from "./picture/is-copy.ts";
+import { pictureUrl, pictureUrls, type StandsIn } from "./picture/picture-urls.ts";
+import { standInsOf } from "./picture/stand-ins.ts";
 import type { FoundProduct, ProductRole } from "./product.ts";
 import { productKey } from "./product-key.ts";
-import { standInsOf } from "./stand-ins.ts";
 import type { Described } from "./structured.ts";
-import { titleIn } from "./title.ts";
-import { isNamedPart } from "./what-for.ts";
+import { titleIn } from "./tile/title.ts";
 
 /** Picture addresses kept for one product. */
 const MOST_IMAGES = 12;

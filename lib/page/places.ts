@@ -1,8 +1,8 @@
-import { isPlain, nearest, within } from "./ancestors.ts";
-import { buttonsIn, buys } from "./buttons.ts";
-import { leadsToCollection, leadsToProduct } from "./link.ts";
-import { readTag } from "./price.ts";
-import type { WrittenPrice } from "./price-leaf.ts";
+import { isPlain, nearest, within } from "./dom/ancestors.ts";
+import { buttonsIn, buys } from "./dom/buttons.ts";
+import { leadsToCollection, leadsToProduct } from "./dom/link.ts";
+import { readTag } from "./money/price.ts";
+import type { WrittenPrice } from "./money/price-leaf.ts";
 import { scopesAround } from "./scopes-around.ts";
 import { type Survey, surveyOf } from "./survey.ts";
 

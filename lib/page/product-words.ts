@@ -1,5 +1,5 @@
-import { allIn, nameOf, parentOf } from "./ancestors.ts";
-import { plainText } from "./plain-text.ts";
+import { allIn, nameOf, parentOf } from "./dom/ancestors.ts";
+import { plainText } from "./dom/plain-text.ts";
 import type { FoundProduct } from "./product.ts";
 
 /** Choices looked at. */

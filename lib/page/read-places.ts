@@ -1,16 +1,16 @@
 import { clustersOf } from "./clusters.ts";
 import { readContext } from "./context.ts";
-import type { Doubted } from "./doubts.ts";
+import type { Doubted } from "./doubt/doubts.ts";
 import { foundProduct } from "./found-product.ts";
-import type { MainDraft } from "./main-draft.ts";
-import { mainProduct } from "./main-product.ts";
+import type { MainDraft } from "./main/main-draft.ts";
+import { mainProduct } from "./main/main-product.ts";
+import { settleSurvey } from "./money/settle-money.ts";
 import type { Places } from "./places.ts";
 import type { FoundPage, FoundProduct } from "./product.ts";
-import { readTiles, tileClusters } from "./read-tiles.ts";
-import { relatedTiles } from "./related.ts";
-import { settleSurvey } from "./settle-money.ts";
-import { withoutHiddenCards } from "./without-hidden-cards.ts";
-import { withoutRepeats } from "./without-repeats.ts";
+import { readTiles, tileClusters } from "./tile/read-tiles.ts";
+import { relatedTiles } from "./tile/related.ts";
+import { withoutHiddenCards } from "./tile/without-hidden-cards.ts";
+import { withoutRepeats } from "./tile/without-repeats.ts";
 
 /** Gives bare amounts the currency that all others on a page have. */
 function inOneCurrency(products: readonly FoundProduct[]): readonly FoundProduct[] {

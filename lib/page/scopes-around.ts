@@ -1,5 +1,5 @@
-import { nearest, parentOf } from "./ancestors.ts";
-import { namesMoney } from "./scan-money.ts";
+import { nearest, parentOf } from "./dom/ancestors.ts";
+import { namesMoney } from "./money/scan-money.ts";
 import { PICTURES } from "./survey.ts";
 
 /** Levels above an added node within which its tile is looked for: a price that comes late has its picture nearby. */

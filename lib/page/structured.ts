@@ -1,7 +1,7 @@
-import { allIn, nearest, parentOf, within } from "./ancestors.ts";
-import { currencyCode } from "./currency.ts";
-import { parseAmount, THOUSANDTHS } from "./parse-amount.ts";
-import { plainText } from "./plain-text.ts";
+import { allIn, nearest, parentOf, within } from "./dom/ancestors.ts";
+import { plainText } from "./dom/plain-text.ts";
+import { currencyCode } from "./money/currency.ts";
+import { parseAmount, THOUSANDTHS } from "./money/parse-amount.ts";
 import type { Price } from "./product.ts";
 
 /** A product as a page's data describes it. Every field is checked; nothing of it is trusted further. */

@@ -1,6 +1,6 @@
-import { countUp, nameOf, within } from "./ancestors.ts";
-import { BROKEN, SMALLEST_PICTURE } from "./picture-sizes.ts";
-import { type PriceLeaf, priceInField, priceLeafAt, type WrittenPrice } from "./price-leaf.ts";
+import { countUp, nameOf, within } from "./dom/ancestors.ts";
+import { type PriceLeaf, priceInField, priceLeafAt, type WrittenPrice } from "./money/price-leaf.ts";
+import { BROKEN, SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 
 /** Bounds on hostile pages. */
 const MOST_PICTURES = 4000;

@@ -1,5 +1,5 @@
 import { ourHosts } from "../badge/our-hosts.ts";
-import { nearest } from "../page/ancestors.ts";
+import { nearest } from "../page/dom/ancestors.ts";
 
 /** The middle of a picture, in parts of its sides: what lies beside it alone, hearts and labels, covers no cloth (our choice). */
 const MIDDLE = { from: 0.25, to: 0.75 } as const;

@@ -1,4 +1,4 @@
-import { nearest } from "../page/ancestors.ts";
+import { nearest } from "../page/dom/ancestors.ts";
 import { pictureOf, type Tracked } from "./tracked.ts";
 
 /** The products of a page, found again by their elements. */

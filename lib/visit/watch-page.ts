@@ -1,5 +1,5 @@
 import { ourHosts } from "../badge/our-hosts.ts";
-import { parentOf } from "../page/ancestors.ts";
+import { parentOf } from "../page/dom/ancestors.ts";
 
 /** How long a page's changes are gathered before we look, in milliseconds: one burst, and a picture's address, settle within. */
 export const SETTLE = 120;

@@ -1,5 +1,5 @@
 import { breathe } from "../badge/breathe.ts";
-import { otherPictures } from "../page/other-pictures.ts";
+import { otherPictures } from "../page/picture/other-pictures.ts";
 import type { FoundProduct } from "../page/product.ts";
 import { SMALLEST_PICTURE } from "../pixels/picture-reader.ts";
 import type { Pixels } from "../pixels/pixels.ts";

@@ -12,7 +12,7 @@ export interface Explanation {
   readonly rejected: readonly { place: string; text: string; why: string }[];
 }
 
-/** Why a whole tile was left out, by the name of its doubt in `lib/page/doubts.ts`. */
+/** Why a whole tile was left out, by the name of its doubt in `lib/page/doubt/doubts.ts`. */
 export const WHY_NOT: Readonly<Record<string, string>> = {
   standsApart: "stands in the page's navigation, footer, a dialog, a drawer or a pop-up",
   isPutAwayWithItsList: "its whole list is not displayed, and is no panel of tabs",

@@ -1,11 +1,11 @@
 import { clustersOf } from "../../lib/page/clusters.ts";
 import { readContext } from "../../lib/page/context.ts";
+import { readTag } from "../../lib/page/money/price.ts";
+import { priceLeafAt } from "../../lib/page/money/price-leaf.ts";
+import { namesMoney } from "../../lib/page/money/scan-money.ts";
+import { settleSurvey } from "../../lib/page/money/settle-money.ts";
 import { findPlaces } from "../../lib/page/places.ts";
-import { readTag } from "../../lib/page/price.ts";
-import { priceLeafAt } from "../../lib/page/price-leaf.ts";
 import { readPlaces } from "../../lib/page/read-places.ts";
-import { namesMoney } from "../../lib/page/scan-money.ts";
-import { settleSurvey } from "../../lib/page/settle-money.ts";
 import { finish } from "../page/finish.ts";
 
 /** Texts with money that are told of at most: a page may be full of them. */
@@ -15,7 +15,7 @@ const LONGEST = 120;
 /** Why a text with an amount came to nothing, besides the doubts about whole tiles. */
 export type TextDoubt = "isNoPriceTag" | "deniesItsPrice" | "hasNoPictureNearby" | "standsAmongOthers";
 
-/** What a reading found and left out; `doubt` is the name of a function of `lib/page/doubts.ts` or a `TextDoubt`. */
+/** What a reading found and left out; `doubt` is the name of a function of `lib/page/doubt/doubts.ts` or a `TextDoubt`. */
 export interface Told {
   readonly described: readonly string[];
   readonly found: readonly { place: string; title: string; role: string; evidence: readonly string[] }[];

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { DOUBTS } from "../../lib/page/doubts.ts";
+import { DOUBTS } from "../../lib/page/doubt/doubts.ts";
 import { explainPage, WHY_NOT } from "../browser/explain-page.ts";
 import { openPages, type Pages } from "./open-pages.ts";
 

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { otherPictures } from "../../lib/page/other-pictures.ts";
+import { otherPictures } from "../../lib/page/picture/other-pictures.ts";
 import { finish } from "./finish.ts";
 import { documentOf } from "./read-case.ts";
 import { readPage } from "./read-page.ts";

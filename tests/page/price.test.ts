@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { ANY_COUNTRY, currencyOf, type MoneyHint } from "../../lib/page/currency.ts";
-import { lowestPrice } from "../../lib/page/lowest-price.ts";
-import { meaningsOf } from "../../lib/page/money-signs.ts";
-import { parseAmount } from "../../lib/page/parse-amount.ts";
-import { readTag } from "../../lib/page/price.ts";
-import { settleMoney } from "../../lib/page/settle-money.ts";
+import { ANY_COUNTRY, currencyOf, type MoneyHint } from "../../lib/page/money/currency.ts";
+import { lowestPrice } from "../../lib/page/money/lowest-price.ts";
+import { meaningsOf } from "../../lib/page/money/money-signs.ts";
+import { parseAmount } from "../../lib/page/money/parse-amount.ts";
+import { readTag } from "../../lib/page/money/price.ts";
+import { settleMoney } from "../../lib/page/money/settle-money.ts";
 
 const NO_HINT: MoneyHint = { codes: [], regions: [] };
 const from = (...regions: string[]): MoneyHint => ({ codes: [], regions });

@@ -1,4 +1,4 @@
-import type { Doubted } from "../../lib/page/doubts.ts";
+import type { Doubted } from "../../lib/page/doubt/doubts.ts";
 import { findAddedPlaces, findPlaces } from "../../lib/page/places.ts";
 import type { FoundPage, FoundProduct } from "../../lib/page/product.ts";
 import { readPlaces } from "../../lib/page/read-places.ts";

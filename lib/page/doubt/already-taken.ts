@@ -1,0 +1,100 @@
+import type { Context } from "../context.ts";
+import { allIn, nameOf, parentOf } from "../dom/ancestors.ts";
+import { pageHeading, pathsOf } from "../dom/page-heading.ts";
+import { headingText } from "../dom/plain-text.ts";
+import type { Survey } from "../survey.ts";
+import { BASKET_NAMES } from "./basket-names.ts";
+
+/** Elements above a tile that may belong to the same line of a basket, and controls looked at in it. */
+const STEPS_UP = 4;
+const MOST_CONTROLS = 20;
+
+/** Parts of an address under which lies what a person has bought or is about to pay. */
+const SETTLED_PATH =
+  /\/((my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage|histori\w+[-_]?(de[-_]?)?(commandes?|pedidos|orders?|ordini)|(order|shopping|checkout|purchase|payment|pay|buy|cart)[-_]?confirm\w*|confirm)(\.\w+)?(\/|$)/;
+
+/** Headings of such pages; nothing or a number follows. */
+const SETTLED_HEADING =
+  /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|(historique (de |des |de mes )?)?commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|(ご)?注文(履歴|内容)(の?確認)?|購入履歴|お買い物内容確[定認]|주문내역|訂單紀錄|订单|заказы|оформлени[ея] (заказа|замовлення)|finalizar( a)? compra|(zur )?kasse|pokladna|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
+
+/** Headings of baskets. */
+const BASKET_HEADING =
+  /^((your|my|shopping|ihr|dein|mein|votre|mon|tu|mi|il tuo|o seu|meu|jouw|mijn|din|min|twój|mój) )*((shopping )?(cart|bag|basket|trolley)|(einkaufs)?wagen|warenkorb|panier( d.achat)?|carrito( de (la )?compras?)?|cesta( de (la )?compra)?|carrello|carrinho( de compras)?|sacola|winkel(wagen|mand)(je)?|varukorg|kundvagn|koszyk|カート|買い物かご|장바구니|购物车|購物車|корзина|кошик|košík|košarica|korpa|корпа|кошница|kosár|καλάθι( αγορών)?|sepetim|(alışveriş )?sepeti?|indkøbskurv|kurv|handlekurv|ostoskori|coș(ul)?( de cumpărături)?|עגלת קניות|סל( ה)?קניות|سلة (التسوق|المشتريات)|عربة التسوق)[^a-zà-ž]*$/;
+
+const REMOVE =
+  /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
+/** Beside the way to remove it: a line of what a shop keeper has, or of an account. */
+const EDIT =
+  /^(edit|bearbeiten|modifier|éditer|editar|modifica|bewerken|redigera|edytuj|編集|편집|编辑|изменить|редагувати|upravit|düzenle|تعديل|עריכה)$/i;
+const REMOVERS = "a,button,input[type=submit],input[type=checkbox],[role=button]";
+/** What markup calls a line of a basket. */
+const LINE = /(cart|basket|bag)[-_]{0,2}(item|line|row)|line-?item/i;
+const QUANTITY = '[type=number],[name*="qty" i],[name*="quantit" i],[class*="qty" i],[class*="quantit" i]';
+
+/** How many of a line a text says to be in a basket. Common practice, no source. */
+const COUNTED =
+  /(qty|quantity|quantité|qté|menge|anzahl|cantidad|quantità|quantidade|aantal|antal|ilość|množství|mennyiség|cantitate|ποσότητα|кол-?во|количество|кількість|adet|miktar|数量|數量|수량|الكمية|כמות)\s*[:：.x×]?\s*\d/i;
+/** Characters of a line that are read. */
+const MOST_TEXT = 600;
+
+/** Names of more than one word that addresses give a basket; bags are wares as well. */
+const BASKET_WORDS =
+  /^((show|view|my|shopping|goto|see|list)[-_]?(cart|basket)|(cart|basket)[-_]?(list|view|page|show|index|items|details?))$/;
+
+type Page = "basket" | "settled" | "other";
+
+/** What pages are, found out once. */
+const pages = new WeakMap<Context, Page>();
+
+/** What the first heading of the second rank says that can be seen, on a page without one of the first. */
+function headingInSecond({ doc, furniture }: Context): string {
+  if (doc.querySelector("h1")) return "";
+  const second = allIn(doc, "h2").find((one) => !furniture.isApart(one) && !furniture.isHidden(one));
+  return second ? headingText(second).toLowerCase() : "";
+}
+
+function kindOf(context: Context): Page {
+  const { doc } = context;
+  const paths = pathsOf(doc);
+  const heading = pageHeading(doc) || headingInSecond(context);
+  if (paths.some((path) => SETTLED_PATH.test(path)) || SETTLED_HEADING.test(heading)) return "settled";
+  const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
+  const isBasket = (name: string) => BASKET_NAMES.includes(name) || BASKET_WORDS.test(name);
+  return names.some(isBasket) || BASKET_HEADING.test(heading) ? "basket" : "other";
+}
+
+function kindOnce(context: Context): Page {
+  const page = pages.get(context) ?? kindOf(context);
+  pages.set(context, page);
+  return page;
+}
+
+/** Whether a page is a basket or about orders or the check-out, so that it is about no product. */
+export const isBought = (context: Context): boolean => kindOnce(context) !== "other";
+
+const removes = (control: Element): boolean => {
+  const said = ["class", "aria-label", "title", "name", "value"].map((name) => control.getAttribute(name));
+  return REMOVE.test([...said, control.textContent.slice(0, 40)].join("\n"));
+};
+
+/**
+ * Whether a tile shows what a person has taken already: a line of a basket, with its quantity or the way to remove it, or
+ * anything among orders and at the check-out; or a line that can be edited and removed, as a shop keeper's can.
+ */
+export function isAlreadyTaken(root: Element, survey: Survey, context: Context): boolean {
+  const page = kindOnce(context);
+  if (page === "settled") return true;
+  const own = survey.picturesIn.get(root) ?? 0;
+  let line = root;
+  for (let up = parentOf(root), step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
+    if ((survey.picturesIn.get(up) ?? 0) > own) break;
+    line = up;
+  }
+  const counted = LINE.test(nameOf(line)) || line.querySelector(QUANTITY) !== null;
+  const controls = allIn(line, REMOVERS).slice(0, MOST_CONTROLS);
+  const kept = controls.some(({ textContent }) => EDIT.test(textContent.trim()));
+  if (page !== "basket" && !counted && !kept) return false;
+  const removable = controls.some(removes);
+  if (page !== "basket") return removable;
+  return counted || removable || COUNTED.test(line.textContent.slice(0, MOST_TEXT));
+}

@@ -1,0 +1,35 @@
+import type { Context } from "../context.ts";
+import { BASKET_NAMES } from "./basket-names.ts";
+
+/** Links to a basket, and the place of one. */
+const BASKETS = ['[class*="cart" i]', ...BASKET_NAMES.map((name) => `a[href*="/${name}" i]`)].join();
+
+/** Letters of names that other words have in them, too. */
+const MOST_COMMON = 5;
+/** What else may be a basket: a page that one script is asked for, or what is called so in the shop's own language. */
+const OTHER_BASKETS = BASKET_NAMES.flatMap((name) => [
+  `a[href*="=${name}" i]`,
+  ...(name.length > MOST_COMMON ? [`[class*="${name}" i]`] : []),
+]).join();
+
+/** Links to the shop of a site that has other pages too. */
+const SHOPS = ["shop", "store", "boutique", "tienda", "negozio", "loja", "winkel", "butik", "sklep"]
+  .map((name) => `a[href$="/${name}" i],a[href$="/${name}/" i]`)
+  .join();
+
+const sellsByPress = new WeakMap<Context, boolean>();
+
+/** Whether what a page sells is bought by pressing: it has a basket, or a shop elsewhere; found out once. */
+export function isSoldByPress(context: Context): boolean {
+  const { doc } = context;
+  const elsewhere = (shop: Element) => "href" in shop && shop.href !== doc.URL;
+  const known =
+    sellsByPress.get(context) ??
+    (doc.querySelector(BASKETS) !== null || [...doc.querySelectorAll(SHOPS)].some(elsewhere));
+  sellsByPress.set(context, known);
+  return known;
+}
+
+/** Whether a page has something like a basket, or a shop elsewhere. */
+export const hasBasket = (context: Context): boolean =>
+  isSoldByPress(context) || context.doc.querySelector(OTHER_BASKETS) !== null;

@@ -1,0 +1,54 @@
+import type { Context } from "../context.ts";
+import { allIn } from "../dom/ancestors.ts";
+import { buttonsIn, buys } from "../dom/buttons.ts";
+import { leadsToProduct } from "../dom/link.ts";
+import { nameKey } from "../dom/plain-text.ts";
+import type { FoundProduct } from "../product.ts";
+import { isSoldByPress } from "./is-sold-by-press.ts";
+
+/** Links and buttons looked at in one tile. */
+const MOST_PRESSED = 40;
+
+/** What can be pressed on; a link to another part of the same page leads nowhere. */
+const PRESSED =
+  "a[href]:not([href^='#']),a[href='#'],button,input,select,form,[role=button],[role=link],[onclick],[tabindex='0']";
+
+/** What a link or a button says that leads to a ware or did, in the ten languages of slot words. */
+const DETAILS =
+  /\bview|\bsee\b|\brent|\bmore\b|weiter|\bplus\b|\bmás\b|\bpiù\b|\bmeer\b|\bmer\b|więcej|\bmais\b|\binfo|もっと|詳し|details?|buy|shop|order|choose|select|\badd\b|bag|cart|basket|zum (produkt|artikel)|ansehen|anschauen|mehr|kaufen|bestell|korb|voir|achet|command|chois|panier|\bver\b|compra|pedir|elegir|vedi|acquist|ordina|dettagli|scegli|carrello|veja|escolh|encomend|bekijk|koop|kies|visa|köp|välj|zobacz|kup|zamów|wybierz|koszyk|見る|詳細|購入|注文|カート|sold out|out of stock|unavailable|ausverkauft|vergriffen|épuisé|rupture|agotado|esaurito|esgotado|uitverkocht|slutsåld|brak|niedostęp|売り切れ|品切/i;
+
+/** Whether an element, or one around it within a few steps, looks as if it could be pressed on. */
+const looksPressed = (element: Element | null): boolean =>
+  element !== null &&
+  (element.closest(PRESSED) !== null ||
+    element.ownerDocument.defaultView?.getComputedStyle(element).cursor === "pointer");
+
+/** Languages whose calls to buy and to see more are known. */
+const SPOKEN = /^(en|de|fr|es|it|pt|nl|sv|pl|ja)\b/i;
+
+/**
+ * Whether nothing leads to what a tile shows: neither its picture nor its name can be pressed on, and no link or button
+ * in it offers to buy it or to see more. So look prices of services, prizes and the steps of a scheme. Where nothing can
+ * be pressed on at all it may be a shop without a basket, which sells by telephone, unless other tiles do lead somewhere.
+ */
+export function leadsNowhere(
+  { root, image, link, title }: FoundProduct,
+  othersLead: boolean,
+  context: Context,
+): boolean {
+  if (leadsToProduct(link ?? "") || looksPressed(image) || looksPressed(root)) return false;
+  if (buttonsIn(root).some(buys)) return false;
+  const all = allIn(root, PRESSED).slice(0, MOST_PRESSED);
+  if (all.length === 0) return othersLead || isSoldByPress(context);
+  if (context.language && !SPOKEN.test(context.language)) return false;
+  const name = nameKey(title);
+  return !all.some((pressed) => {
+    // A number alone counts who likes it.
+    const said = nameKey(`${pressed.textContent} ${pressed.getAttribute("aria-label") ?? ""}`).replace(
+      /^\d+$/,
+      "",
+    );
+    const text = `${pressed.textContent} ${pressed.className}`.slice(0, 200);
+    return said === "" || said.includes(name) || name.includes(said) || DETAILS.test(text);
+  });
+}

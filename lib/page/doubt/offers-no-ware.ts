@@ -1,0 +1,100 @@
+import type { Context } from "../context.ts";
+import { buttonsIn, buys } from "../dom/buttons.ts";
+import { leadsToProduct } from "../dom/link.ts";
+import { pageHeading, pathOf, pathsOf } from "../dom/page-heading.ts";
+import { linesOf, nameKey, TITLE_BREAK } from "../dom/plain-text.ts";
+import type { FoundProduct, Price } from "../product.ts";
+import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
+
+/** Characters of a tile that are read, and links and buttons of it. */
+const MOST_TEXT = 600;
+const MOST_CALLS = 12;
+/** A call on a button or a link has fewer characters. */
+const LONGEST_CALL = 32;
+
+/** An amount from here on is a salary, a house or a sum collected, in currencies whose unit buys about a coffee. No source. */
+const FORTUNE = 15_000;
+const STRONG = /^(EUR|GBP|USD|CHF|CAD|AUD|NZD)$/;
+/** In others it takes so many times as much. From memory: between two and six to the euro. */
+const MIDDLING = /^(BRL|PLN|RON|ILS|AED|SAR|QAR|BGN|MYR)$/;
+const MIDDLING_TIMES = 6;
+
+/** Whether a price is more than is paid for what is worn or carried. */
+function isFortune({ amount, currency }: Price): boolean {
+  const code = currency ?? "";
+  return (
+    amount >= FORTUNE && (STRONG.test(code) || (amount >= MIDDLING_TIMES * FORTUNE && MIDDLING.test(code)))
+  );
+}
+
+/** Kinds of things other than wares that a page's data may say it shows. */
+const KINDS =
+  /"@type"\s*:\s*"(Restaurant|Cafe\w*|FoodEstablishment|Menu\w*|JobPosting|Recipe|Hotel|Lodging\w*|Course)"/;
+const LONGEST_SCRIPT = 20_000;
+
+const showsOtherKinds = (doc: Document): boolean =>
+  [...doc.querySelectorAll('script[type*="ld+json" i]')].some(({ textContent }) =>
+    KINDS.test(textContent.slice(0, LONGEST_SCRIPT)),
+  );
+
+/** Whether a link or a button of a tile, other than its name, asks for something else than to buy. */
+function callsElsewhere({ root, title }: FoundProduct): boolean {
+  const name = nameKey(title);
+  return [...root.querySelectorAll("a,button")].slice(0, MOST_CALLS).some(({ textContent }) => {
+    const call = textContent.trim().toLowerCase();
+    return call.length < LONGEST_CALL && CALL.test(call) && !name.includes(nameKey(call));
+  });
+}
+
+/** What is put into a basket, lies where products lie or is described as a product is a ware, whatever is said around it. */
+const isWare = ({ root, link, evidence }: FoundProduct): boolean =>
+  evidence.includes("structured") || leadsToProduct(link ?? "") || buttonsIn(root).some(buys);
+
+/** Whether a name is that of a voucher. */
+export const namesVoucher = (title: string): boolean => VOUCHER.test(title.toLowerCase());
+
+/** Pages known to sell nothing, or to sell something. */
+const pages = new WeakMap<Context, boolean>();
+
+/** What the title of a page says, part by part, in lower case. */
+const titleParts = (doc: Document): readonly string[] =>
+  doc.title
+    .toLowerCase()
+    .split(TITLE_BREAK)
+    .map((part) => part.trim());
+
+function pageSellsNothing({ doc, described }: Context): boolean {
+  return (
+    pathsOf(doc).some((path) => PATH.test(path)) ||
+    (doc.querySelector("h1") ? [pageHeading(doc)] : titleParts(doc)).some((said) => HEADING.test(said)) ||
+    (described.length === 0 && showsOtherKinds(doc))
+  );
+}
+
+/** Whether a page is about times, places, work or gifts, by its address, its heading or its data; found out once. */
+export function sellsNothing(context: Context): boolean {
+  const known = pages.get(context) ?? pageSellsNothing(context);
+  pages.set(context, known);
+  return known;
+}
+
+/** Whether a tile stands on such a page and is nothing that is sold for all that. */
+export const isAmongNoWares = (one: FoundProduct, context: Context): boolean =>
+  sellsNothing(context) && !isWare(one);
+
+/** Whether a tile with a picture and an amount offers a time, a place, work or a gift. */
+export function offersNoWare(one: FoundProduct): boolean {
+  const { root, link, price, image } = one;
+  if (isWare(one)) return false;
+  const text = linesOf(root, MOST_TEXT).toLowerCase();
+  return (
+    (price !== null && isFortune(price)) ||
+    PATH.test(pathOf(link).replace(/[^/]+\/?$/, "")) ||
+    RATE.test(text) ||
+    (!image?.closest("a[href]") && MONTHLY.test(text)) ||
+    FACT.test(text) ||
+    (!link && POINTS.test(text)) ||
+    root.querySelector("time") !== null ||
+    callsElsewhere(one)
+  );
+}

@@ -1,0 +1,172 @@
+import type { Cluster, Clustered } from "../clusters.ts";
+import type { Context } from "../context.ts";
+import { countUp, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { buys, quantitiesIn } from "../dom/buttons.ts";
+import { isCalledDetail, isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
+import { headingText, nameKey } from "../dom/plain-text.ts";
+import { namesVoucher } from "../doubt/offers-no-ware.ts";
+import type { PriceLeaf } from "../money/price-leaf.ts";
+import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";
+import { standInsOf } from "../picture/stand-ins.ts";
+import type { Described } from "../structured.ts";
+import { pricesBy } from "./main-price.ts";
+import type { OwnBlock } from "./own-block.ts";
+import { isToldByMarkup } from "./told-by-markup.ts";
+
+/** More buttons that buy than this belong to a list. */
+const MOST_BUYS = 4;
+/** A product page's own picture is at least this wide or high, in CSS pixels. */
+const SMALLEST_MAIN = 140;
+/** Most are as wide as this; then a smaller one that lies nearer to the name is a seal or a note. Layout choice. */
+const LARGE_MAIN = 220;
+/** What a name has beside an amount: three letters of a word, or two signs that are words or syllables. */
+const NAME = /\p{L}{3}|([\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}] ?){2}/u;
+/** Pictures measured or buttons looked at between two yields. */
+const STRIDE = 50;
+
+/** What is known of the product that a page is about, before it is put together. */
+export interface MainDraft extends Pick<Cluster, "root" | "pictures" | "prices"> {
+  /** What names it. */
+  readonly heading: Element;
+  readonly title?: string;
+  readonly link: string;
+  readonly described: Described | undefined;
+}
+
+/** What a page shows besides the text that may name its product. */
+export interface MainPage extends Clustered {
+  /** Buttons, links and forms that may buy. */
+  readonly buttons: readonly Element[];
+  /** The block that the page is about, where its place tells. */
+  readonly own: OwnBlock | null;
+  /** Tiles, which are no part of the product that the page is about. */
+  readonly beside: readonly Cluster[];
+}
+
+const sameName = (a: string, b: string): boolean => {
+  const [x, y] = [nameKey(a), nameKey(b)];
+  return x.length > 2 && y.length > 2 && (x.includes(y) || y.includes(x));
+};
+
+/** Without its query, which tells renditions of a picture apart. */
+const fileOf = (url: string): string | undefined => url.split("?")[0];
+
+/** Of pictures those that lead nowhere else, if any: a banner among the words about a ware has a link. */
+function ownOf(pictures: readonly Element[]): readonly Element[] {
+  const own = pictures.filter((picture) => !leadsAway(picture));
+  return own.length > 0 ? own : pictures;
+}
+
+/** Whether the page shows a picture that its data gives a product, which then may go without a price. */
+function shows(described: Described | undefined, pictures: readonly Element[], context: Context): boolean {
+  const [place] = pictures;
+  const told = (described?.images ?? []).map((written) => place && pictureUrl(written, place));
+  const files = new Set(told.flatMap((url) => (url ? fileOf(url) : [])));
+  return (
+    files.size > 0 &&
+    pictures.some((picture) =>
+      pictureUrls(picture, standInsOf(context)).some((url) => files.has(fileOf(url))),
+    )
+  );
+}
+
+/** Prices of the same tag as the first: not far from it, and before the next heading. */
+function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
+  const first = prices[0]?.element;
+  const inner = first && parentOf(first);
+  const block = inner && parentOf(inner);
+  if (!first || !block) return prices;
+  const follows = (one: Element, other: Element) => (one.compareDocumentPosition(other) & 4) > 0;
+  const next = [...block.querySelectorAll("h2,h3,h4,h5,h6,summary")].find((part) => follows(first, part));
+  return prices.filter(({ element }) => block.contains(element) && !(next && follows(next, element)));
+}
+
+/** The address by which a page wants to be known. */
+export const pageLink = (doc: Document): string =>
+  doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL;
+
+/** The product of a page where `heading` names it, or null where it names none. */
+export function* mainDraft(
+  heading: Element,
+  { survey, clusters, context, buttons, own, beside }: MainPage,
+): Generator<undefined, MainDraft | null, undefined> {
+  const { doc } = context;
+  const written = headingText(heading);
+  if (namesVoucher(written)) return null;
+  const above = new Set<Element>();
+  nearest(heading, (up) => !above.add(up));
+  const tiles = new Set<Element>();
+  const tilesIn = new Map<Element, number>();
+  for (const { root } of beside) {
+    if (above.has(root)) continue;
+    tiles.add(root);
+    countUp(tilesIn, root);
+  }
+  const inTile = (element: Element) => nearest(element, (up) => tiles.has(up)) !== null;
+  // A button is the heading's where the two meet before a tile does.
+  const isOwn = (control: Element) => {
+    const meet = nearest(control, (up) => above.has(up) || tilesIn.has(up));
+    const { isApart, isHidden } = context.furniture;
+    return meet !== null && above.has(meet) && !inTile(control) && !(isApart(control) && isHidden(control));
+  };
+  const { amounts, words } = context.readTag(written);
+  const tells = amounts.length > 0 ? NAME.test(words) : /\p{L}{2}/u.test(written);
+  const unlisted = context.described.filter((one) => !one.listed);
+  const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
+  const bought: Element[] = [];
+  for (const [i, button] of buttons.entries()) {
+    if (i % STRIDE === 0) yield;
+    if (isOwn(button) && buys(button)) bought.push(button);
+  }
+  if (bought.length > MOST_BUYS && !described) return null;
+  const prices = pricesBy(above, clusters, bought, context, inTile);
+  const counted = quantitiesIn(doc).filter(isOwn);
+  // What stands behind all that one pays and presses is about a part of the page.
+  const sale = [...bought, ...counted, ...prices.map(({ element }) => element)];
+  const isBehind = (one: Element) => (one.compareDocumentPosition(heading) & 4) > 0;
+  if (sale.length > 0 && sale.every(isBehind)) return null;
+  const addressed = leadsToProduct(doc.URL) || isCalledDetail(doc.URL);
+  const shop =
+    (bought.length > 0 && (prices.length > 0 || addressed || counted.length > 0)) ||
+    (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));
+  const told =
+    !shop && prices.length > 0 && (own !== null || isToldByMarkup(heading) || isCalledProduct(doc.URL));
+  if (!shop && !described && !told) return null;
+  const pictures: Element[] = [];
+  const visible: Element[] = [];
+  for (const [i, picture] of survey.pictures.entries()) {
+    if (i % STRIDE === 0) yield;
+    const { width, height } = picture.getBoundingClientRect();
+    if ((width > 0 && Math.max(width, height) < SMALLEST_MAIN) || inTile(picture)) continue;
+    pictures.push(picture);
+    if (width > 0 || !context.furniture.isHidden(picture)) visible.push(picture);
+  }
+  const picturesIn = new Map<Element, number>();
+  const largeIn = new Map<Element, number>();
+  for (const picture of ownOf(visible.length > 0 ? visible : pictures)) {
+    countUp(picturesIn, picture);
+    if (picture.getBoundingClientRect().width >= LARGE_MAIN) countUp(largeIn, picture);
+  }
+  // Beside priced tiles such data is about the shop.
+  if (told && (visible.length === 0 || visible.every(leadsAway))) return null;
+  if (!shop && !told && !described?.price && (tiles.size > 0 || !shows(described, pictures, context)))
+    return null;
+  const meet = (counts: ReadonlyMap<Element, number>) =>
+    nearest(heading, (up) => counts.has(up) && prices.every((price) => up.contains(price.element)));
+  const around = meet(largeIn);
+  const root = around && !WHOLE.test(around.tagName) ? around : meet(picturesIn);
+  if (!root || root.tagName === "HTML") return null;
+  const title = tells ? written : described?.name;
+  const inside = [...new Set([...ownOf(pictures), ...pictures])].filter((picture) => root.contains(picture));
+  // Where a price is told once more far below, those by the name are its own.
+  const near = WHOLE.test(root.tagName) ? nearest(heading, (up) => picturesIn.has(up)) : root;
+  return {
+    root,
+    heading,
+    pictures: inside.filter((picture) => near?.contains(picture)),
+    prices: tagOf(prices),
+    ...(title && { title }),
+    link: pageLink(doc),
+    described,
+  };
+}

@@ -1,0 +1,160 @@
+import type { Context } from "../context.ts";
+import { nameOf, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { buttonsIn, buys } from "../dom/buttons.ts";
+import { labelled } from "../dom/labelled.ts";
+import { letters } from "../dom/letters.ts";
+import { linkUrl } from "../dom/link.ts";
+import { headingText, nameKey, plainText, TITLE_BREAK } from "../dom/plain-text.ts";
+import type { Survey } from "../survey.ts";
+
+/** Headings looked at. */
+const MOST_HEADINGS = 12;
+/** Texts looked at for the one that the page's head names, and those between two yields. */
+const MOST_TEXTS = 3000;
+const STRIDE = 50;
+/** Characters of a text that are compared with the head's. */
+const LONGEST_NAME = 300;
+/** Texts looked at around a button. */
+const MOST_NEAR = 120;
+
+/** Whether a link stands in a heading, or behind it in a strip without a choice to make, as in the head of a page. */
+const belongsTo = (link: Element, heading: Element): boolean =>
+  heading.contains(link) ||
+  ((heading.compareDocumentPosition(link) & 4) > 0 &&
+    !parentOf(heading)?.querySelector("button,select,form,img"));
+
+/** Whether a heading leads to another page, which it then names. */
+function leadsElsewhere(heading: Element): boolean {
+  const link = heading.closest("a[href]") ?? heading.querySelector("a[href]");
+  const url = link && linkUrl(link);
+  return url !== null && URL.parse(url)?.pathname !== heading.ownerDocument.location.pathname;
+}
+
+/** Whether a heading names the shop: it says nothing, or has the link to the shop's first page. */
+const namesTheShop = (heading: Element): boolean =>
+  !/[\p{L}\p{N}]/u.test(heading.textContent) ||
+  [...(parentOf(heading) ?? heading).querySelectorAll("a")].some(
+    (link) =>
+      link.pathname === "/" && link.host === heading.ownerDocument.location.host && belongsTo(link, heading),
+  );
+
+/** In CSS pixels. */
+const sizeOf = (element: Element): number =>
+  Number.parseFloat(element.ownerDocument.defaultView?.getComputedStyle(element).fontSize ?? "") || 0;
+
+/** What markup calls the name of the product that a page is about. Common practice, no source. */
+const PRODUCT_NAMED =
+  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main|card)?[-_]*(name|title|nom|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
+/** What all such names have in them. */
+const NAMED = ["na", "tit", "nom", "urun", "pham"];
+const NAMED_CLASS = NAMED.map((part) => `[class*="${part}" i]`).join();
+const NAMED_ID = NAMED.map((part) => `[id*="${part}" i]`).join();
+
+/** What a table or a list of facts says before the name of a product. Common practice, no source. */
+const NAME_LABEL =
+  /^(product ?name|item ?name|name|name of (the )?(product|item)|title|(produkt|artikel)(name|bezeichnung)|nom( du produit)?|désignation|nombre( del (producto|artículo))?|nome( d[eo]l? produto| prodotto)?|product ?naam|produktnamn|nazwa( (produktu|towaru))?|název|názov|название|наименование|назва|ürün adı|tên (sản phẩm|hàng)|nama (produk|barang)|ชื่อสินค้า|اسم المنتج|نام محصول|שם המוצר|商品名称?|商品名稱|品名|제품명|상품명|책 ?이름|도서명)\s*([:：]|$)/iu;
+/** What a heading says on the page of any product, or of several. */
+const ABOUT_ANY =
+  /^(products|produk(te?|ter)?|produits|productos|produtos|prodotti|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(の?(説明|詳細|情報)){1,2}|صفحه محصول|صفحة المنتج|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
+
+/** Nor does what says how it is sent. */
+const ABOUT_SENDING =
+  /shipping|delivery|versand|lieferung|livraison|env[ií]o|frete|spedizion|verzend|bezorg|dostaw|wysyłk|frakt|fragt|toimitus|doprav|szállítás|livrare|(ücretsiz|bedava) kargo|kargo (bedava|ücret)|доставк|配送|送料|배송|giao hàng/i;
+/** Nor does what says that something follows. */
+const LABEL_END = /[:：]\s*$/;
+
+/** Whether a heading says what it would on the page of any product. */
+export const isAboutAny = (heading: Element): boolean =>
+  LABEL_END.test(heading.textContent) ||
+  ABOUT_SENDING.test(heading.textContent) ||
+  ABOUT_ANY.test(plainText(heading.textContent));
+
+/** The largest of the texts on the page that say what its head calls it, where no heading does. */
+function* namedByHead({ doc, furniture }: Context): Generator<undefined, Element | null, undefined> {
+  const told = doc.querySelector('meta[property="og:title"]')?.getAttribute("content") ?? "";
+  const parts = doc.title.split(TITLE_BREAK);
+  // A title of one part may be the shop's name alone.
+  const keys = new Set([told, ...(parts.length > 1 ? parts : [])].map(nameKey));
+  const walker = doc.createTreeWalker(doc.body, 4);
+  let best: { element: Element | null; size: number } = { element: null, size: 0 };
+  for (let seen = 0; seen < MOST_TEXTS && walker.nextNode(); seen++) {
+    if (seen % STRIDE === 0) yield;
+    const key = nameKey(walker.currentNode.nodeValue?.slice(0, LONGEST_NAME) ?? "");
+    const element = key.length > 3 && keys.has(key) ? parentOf(walker.currentNode) : null;
+    if (!element || element.closest("a[href]") || isAboutAny(element)) continue;
+    if (furniture.isApart(element) || furniture.isHidden(element)) continue;
+    const size = sizeOf(element);
+    if (size > best.size) best = { element, size };
+  }
+  return best.element;
+}
+
+/** The largest text that stands with a picture and a price around the buttons that buy: the name, where nothing is a heading. */
+function largestBy(buttons: readonly Element[], survey: Survey): Element | null {
+  const [button = null] = buttons;
+  const block = nearest(button, (up) => survey.picturesIn.has(up) && survey.pricesIn.has(up));
+  if (!block || WHOLE.test(block.tagName) || !buttons.every((one) => block.contains(one))) return null;
+  const priced = new Set(survey.prices.map(({ element }) => element));
+  const walker = block.ownerDocument.createTreeWalker(block, 4);
+  let best: { element: Element | null; size: number } = { element: null, size: 0 };
+  for (let seen = 0; seen < MOST_NEAR && walker.nextNode(); seen++) {
+    const element = parentOf(walker.currentNode);
+    if (!element || letters(walker.currentNode.nodeValue ?? "") < 3 || priced.has(element)) continue;
+    const size = sizeOf(element);
+    if (size > best.size) best = { element, size };
+  }
+  return best.element;
+}
+
+/** What matches and shows, of what is called so. */
+const shownIn = ({ doc, furniture }: Context, selector: string, called = /(?:)/): readonly Element[] =>
+  [...doc.querySelectorAll(selector)]
+    .filter((heading) => called.test(nameOf(heading)))
+    .slice(0, MOST_HEADINGS)
+    .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
+
+/** Headings of the first rank that say what this page is about: neither the shop's name nor what any product's page says. */
+export const firstRank = (context: Context): readonly Element[] =>
+  shownIn(context, "h1").filter(
+    (heading) =>
+      !namesTheShop(heading) && !isAboutAny(heading) && !context.readTag(headingText(heading)).denied,
+  );
+
+/**
+ * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's
+ * name; what the page's head names; what markup or a table of facts calls a product's name; all other headings; then the largest text by the
+ * buttons that buy, where those stand together; at last what any product's page says.
+ */
+export function* mainHeadings(
+  survey: Survey,
+  context: Context,
+): Generator<readonly Element[] | undefined, void, undefined> {
+  const { doc, furniture } = context;
+  const shown = (selector: string, called?: RegExp) => shownIn(context, selector, called);
+  const first = firstRank(context);
+  if (first.length > 0) yield first;
+  const named = yield* namedByHead(context);
+  if (named && !first.includes(named)) yield [named];
+  const byClass = shown(NAMED_CLASS, PRODUCT_NAMED);
+  yield;
+  const byId = shown(NAMED_ID, PRODUCT_NAMED).filter((one) => !byClass.includes(one));
+  const called = [...byClass, ...byId]
+    .map((one) => one.querySelector("h2,h3,h4,h5") ?? one)
+    .filter((one) => !isAboutAny(one));
+  if (called.length > 0) yield called;
+  const facts = labelled(doc, NAME_LABEL).filter(
+    (one) => /\p{L}/u.test(one.textContent) && !furniture.isApart(one) && !furniture.isHidden(one),
+  );
+  if (facts.length > 0) yield facts;
+  const others = shown("h2,h3,h4,[itemprop=name]").filter(
+    (heading) => !leadsElsewhere(heading) && !isAboutAny(heading),
+  );
+  if (others.length > 0) yield others;
+  const large = largestBy(
+    buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one)),
+    survey,
+  );
+  if (large) yield [large];
+  const general = shown("h1,h2,h3").filter(isAboutAny);
+  if (general.length > 0) yield general;
+}

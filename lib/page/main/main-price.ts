@@ -1,0 +1,78 @@
+import type { Cluster } from "../clusters.ts";
+import type { Context } from "../context.ts";
+import { parentOf } from "../dom/ancestors.ts";
+import { plainText } from "../dom/plain-text.ts";
+import { barePrices, headedPrices, labelledPrices } from "../money/bare-price.ts";
+import { isStruck } from "../money/is-struck.ts";
+import type { PriceLeaf } from "../money/price-leaf.ts";
+import { settleMoney } from "../money/settle-money.ts";
+import { isAside, isNamedPart } from "../money/what-for.ts";
+
+/** The price that a button names ("Add to bag, $188"). */
+function priceOn(button: Element, context: Context): PriceLeaf[] {
+  const text = plainText(button.textContent);
+  const { amounts: written, words, denied } = context.readTag(text);
+  const amounts = settleMoney(written, context.hint);
+  return denied || amounts.length === 0 ? [] : [{ element: button, text, tag: text, words, amounts }];
+}
+
+/** Of the prices written as large as the largest, or nearly, in parts of it: others are costs, taxes, points. */
+const LARGE = 0.9;
+
+function largest(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
+  const sizeOf = ({ element }: PriceLeaf): number =>
+    Number.parseFloat(element.ownerDocument.defaultView?.getComputedStyle(element).fontSize ?? "") || 0;
+  const sizes = new Map(prices.map((price) => [price, sizeOf(price)]));
+  const most = Math.max(...sizes.values());
+  return prices.filter((price) => (sizes.get(price) ?? 0) >= LARGE * most);
+}
+
+/** The price without a sign that stands beside a struck one, in the currency of that. */
+function besideStruck({ element, amounts: [struck] }: PriceLeaf, context: Context): readonly PriceLeaf[] {
+  const currency = struck?.currency ?? null;
+  return barePrices(parentOf(element) ?? element, context).map((price) => ({
+    ...price,
+    amounts: price.amounts.map((amount) => ({ ...amount, currency })),
+  }));
+}
+
+const isPlain = (price: PriceLeaf): boolean =>
+  !isNamedPart(price) && price.amounts.some((amount) => !isAside(amount));
+
+/**
+ * The prices that stand nearest to a heading: those that can be seen and are not crossed out; where none is such, one
+ * without a sign beside what is, or one on a button that buys; where there is none, one that a heading beside it or a label tells.
+ */
+export function pricesBy(
+  around: ReadonlySet<Element>,
+  clusters: readonly Cluster[],
+  buttons: readonly Element[],
+  context: Context,
+  inTile: (element: Element) => boolean,
+): readonly PriceLeaf[] {
+  const { isApart, isHidden } = context.furniture;
+  const free = clusters.filter(({ root }) => around.has(root) || !inTile(root));
+  for (const up of around) {
+    const own = free
+      .filter(({ root }) => root === up || (!around.has(root) && up.contains(root)))
+      .flatMap(({ prices }) => prices)
+      .filter(({ element }) => !isApart(element) && !inTile(element));
+    if (own.length === 0) continue;
+    const shown = own.filter(({ element }) => !isHidden(element) && !isStruck(element));
+    const plain = shown.filter(isPlain);
+    if (plain.length > 0) return largest(plain);
+    const beside = own
+      .filter(({ element }) => isStruck(element))
+      .flatMap((one) => besideStruck(one, context));
+    if (beside.length > 0) return beside;
+    const onButton = buttons.flatMap((button) => priceOn(button, context));
+    return onButton.length > 0 ? onButton.slice(0, 1) : shown.length > 0 ? shown : own;
+  }
+  const onButton = buttons.flatMap((button) => priceOn(button, context));
+  if (onButton.length > 0) return onButton.slice(0, 1);
+  const [heading] = around;
+  const bare = [...(heading ? headedPrices(heading, context) : []), ...labelledPrices(context)];
+  return bare
+    .filter(({ element }) => !isApart(element) && !isHidden(element) && !inTile(element))
+    .slice(0, 1);
+}

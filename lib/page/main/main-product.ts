@@ -1,0 +1,124 @@
+import type { Cluster, Clustered } from "../clusters.ts";
+import type { Context } from "../context.ts";
+import { nearest, parentOf } from "../dom/ancestors.ts";
+import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts";
+import { nameKey } from "../dom/plain-text.ts";
+import { isBought } from "../doubt/already-taken.ts";
+import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft.ts";
+import { mainHeadings } from "./main-headings.ts";
+import { tilesBeside } from "./tiles-beside.ts";
+
+/** Buttons looked at between two yields. */
+const STRIDE = 50;
+
+/** Characters. No name of a product is longer. */
+const LONGEST_NAME = 300;
+
+/** Whether a title says more than another that it begins with, as a name with its maker does. */
+const saysMore = ({ title = "" }: MainDraft, other: MainDraft): boolean =>
+  other.title !== undefined && title.startsWith(`${other.title} `);
+
+/**
+ * Of several headings of one product: the one that data or the page's title knows, then the longer of the first rank,
+ * since one may name its maker; of others the first.
+ */
+const namesBetter = ({ title = "", described, heading }: MainDraft, doc: Document): number =>
+  (described || nameKey(doc.title).includes(nameKey(title)) ? LONGEST_NAME : 0) +
+  (heading.tagName === "H1" ? Math.min(title.length, LONGEST_NAME - 1) : 0);
+
+/** Tells whether an element lies in no tile, and not apart from what the page offers. */
+function looseOn({ beside, context: { furniture } }: MainPage): (element: Element) => boolean {
+  const tiles = new Set(beside.map(({ root }) => root));
+  return (element) => !nearest(element, (up) => tiles.has(up)) && !furniture.isApart(element);
+}
+
+/** Whether a heading stands in a block or right before it: what names a group at its side does not. */
+function heads(heading: Element, block: Element | undefined): boolean {
+  const around = parentOf(heading);
+  return (
+    !block ||
+    [heading, around, around && parentOf(around)].some(
+      (up) => up && (block.contains(up) || up.contains(block)),
+    )
+  );
+}
+
+const follows = (one: Element, other: Element): boolean => (one.compareDocumentPosition(other) & 4) > 0;
+
+/** Whether a name stands behind its price, or a tile between the two. */
+const isCutOff = ({ heading, prices }: MainDraft, { beside }: MainPage): boolean =>
+  prices.slice(0, 1).some(({ element }) => follows(element, heading)) ||
+  beside.some(
+    ({ root }) =>
+      follows(heading, root) &&
+      prices.some(({ element }) => !root.contains(element) && follows(root, element)),
+  );
+
+/** What buys outside all tiles: a page that sells so has a product of its own, whatever names that. */
+function* looseSales(
+  { buttons, context }: MainPage,
+  isLoose: (element: Element) => boolean,
+): Generator<undefined, readonly Element[], undefined> {
+  const found: Element[] = [];
+  for (const [i, button] of buttons.entries()) {
+    if (i % STRIDE === 0) yield;
+    if (buys(button) && isLoose(button)) found.push(button);
+  }
+  yield;
+  return [...found, ...quantitiesIn(context.doc).filter(isLoose)];
+}
+
+/** A block that is sold as the page's own and that no heading names: its most telling text does. */
+const namelessDraft = ({ root, pictures, prices }: Cluster, { doc }: Context): MainDraft => ({
+  root,
+  heading: root,
+  pictures,
+  prices,
+  link: pageLink(doc),
+  described: undefined,
+});
+
+/**
+ * The product that a product page is about, or null. A heading names it; a button that buys it, the page's data under
+ * the same name, or its address and a price must agree. Data alone proves nothing: home pages and listings carry it too.
+ */
+export function* mainProduct(places: Clustered): Generator<undefined, MainDraft | null, undefined> {
+  const { context, clusters, survey } = places;
+  if (isBought(context)) return null;
+  const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
+  const buttons = [...buttonsIn(context.doc), ...links];
+  const { own, beside } = yield* tilesBeside(clusters, buttons, context);
+  const page = { ...places, buttons, own, beside };
+  const isLoose = looseOn(page);
+  yield;
+  let sales: readonly Element[] | null = null;
+  const named = own && own.names.length > 0 ? [own.names] : mainHeadings(survey, context);
+  for (const headings of named) {
+    yield;
+    if (!headings) continue;
+    const found: MainDraft[] = [];
+    for (const heading of headings) {
+      yield;
+      // Other headings than those of the first rank must stand in no tile; what is less likely to name it before what buys.
+      if (heading.tagName !== "H1" && !(isLoose(heading) && heads(heading, own?.cluster.root))) continue;
+      if (sales && !sales.some((sale) => follows(heading, sale))) continue;
+      const draft = yield* mainDraft(heading, page);
+      if (draft && (heading.tagName === "H1" || !isCutOff(draft, page))) found.push(draft);
+    }
+    // A heading far from price and picture names the page around them.
+    const telling = found.filter(({ title }) => title);
+    const able = telling.length > 0 ? telling : found;
+    const inner = able.filter(
+      ({ root }) => !able.some((other) => other.root !== root && root.contains(other.root)),
+    );
+    const [one] = inner.toSorted(
+      (a, b) =>
+        namesBetter(b, context.doc) - namesBetter(a, context.doc) ||
+        Number(saysMore(b, a)) - Number(saysMore(a, b)),
+    );
+    if (one && inner.every((other) => other.root === one.root)) return one;
+    sales ??= yield* looseSales(page, isLoose);
+    if (sales.length === 0) break;
+  }
+  return own && namelessDraft(own.cluster, context);
+}

@@ -1,0 +1,144 @@
+import type { Cluster } from "../clusters.ts";
+import type { Context } from "../context.ts";
+import { nearest, parentOf } from "../dom/ancestors.ts";
+import { buys, quantitiesIn } from "../dom/buttons.ts";
+import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
+import { nameKey } from "../dom/plain-text.ts";
+import { hasBasket } from "../doubt/is-sold-by-press.ts";
+import { sellsNothing } from "../doubt/offers-no-ware.ts";
+import { kindOf, LEAST_MEMBERS } from "../members.ts";
+import { firstRank, isAboutAny } from "./main-headings.ts";
+import { isCalledDetails } from "./told-by-markup.ts";
+
+/** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
+const LARGER = 1.5;
+
+/** Buttons looked at between two yields. */
+const STRIDE = 50;
+
+/** How much of the page a picture covers, in CSS pixels. */
+export const areaOf = (picture: Element): number => {
+  const { width, height } = picture.getBoundingClientRect();
+  return width * height;
+};
+
+/** The headings that can be seen before the first price and say something else than those in `known`. */
+const ownNames = (
+  { root, prices }: Cluster,
+  known: readonly Element[],
+  { furniture }: Context,
+): readonly Element[] =>
+  [...root.querySelectorAll("h1,h2,h3,h4,h5,h6")].filter(
+    (heading) =>
+      !furniture.isHidden(heading) &&
+      !isAboutAny(heading) &&
+      !known.some((other) => nameKey(other.textContent) === nameKey(heading.textContent)) &&
+      prices
+        .slice(0, 1)
+        .some(
+          ({ element }) =>
+            !heading.contains(element) &&
+            !element.contains(heading) &&
+            (heading.compareDocumentPosition(element) & 4) > 0,
+        ),
+  );
+
+/** Whether the page's title begins with what a heading says. */
+function isInTitle(heading: Element): boolean {
+  const key = nameKey(heading.textContent);
+  return key.length > 3 && nameKey(heading.ownerDocument.title).startsWith(key);
+}
+
+/** What is sold on a page where nothing leads. */
+interface Sold {
+  readonly blocks: readonly Cluster[];
+  /** True where nothing else on a page is bought that is a product's by its address. */
+  readonly alone: boolean;
+}
+
+/** The clusters with a button that buys or a quantity, or called a product's page; all where such a button stands beside them and none has one, or the page's address is a product's. */
+function* sold(
+  loose: readonly Cluster[],
+  single: readonly Cluster[],
+  buttons: readonly Element[],
+  { doc, furniture }: Context,
+): Generator<undefined, Sold, undefined> {
+  const roots = new Set(single.map(({ root }) => root));
+  const within = new Set<Element | null>();
+  for (const [i, button] of buttons.entries()) {
+    if (i % STRIDE === 0) yield;
+    if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
+  }
+  yield;
+  for (const [i, field] of quantitiesIn(doc).entries()) {
+    if (i % STRIDE === 0) yield;
+    const block = nearest(field, (up) => roots.has(up));
+    if (block && !furniture.isApart(field)) within.add(block);
+  }
+  const own = loose.filter(({ root }) => within.has(root) || isCalledDetails(root));
+  const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);
+  const all = own.length === 0 && (byAddress || (within.size === 1 && within.has(null)));
+  const alone = byAddress && own.length === 1 && within.size === 1 && !within.has(null);
+  return { blocks: all ? loose : own, alone };
+}
+
+/** Whether a block is a member of a list, others of which are sold as well. */
+const isOneOfMany = ({ root }: Cluster, blocks: readonly Cluster[]): boolean =>
+  blocks.filter((other) => parentOf(other.root) === parentOf(root) && kindOf(other.root) === kindOf(root))
+    .length >= LEAST_MEMBERS;
+
+/** The address of a shop's first page, whoever sent the visitor. */
+const FIRST_PAGE = /^https?:\/\/[^/]+\/(index\.\w+)?(\?(utm|fbclid|gclid|ref)[^#]*)?(#|$)/;
+
+/** CSS pixels. The picture of the only ware on a page is at least this wide. Layout choice. */
+const LARGE = 220;
+
+/** The block that a page is about, as far as its place tells. */
+export interface OwnBlock {
+  readonly cluster: Cluster;
+  /** Its own headings, where those name it and none above it does. */
+  readonly names: readonly Element[];
+}
+
+/** The only block with a price on a page of a shop, below its first page, where nothing says to buy: it has a name and a large picture; or null. */
+function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], context: Context): OwnBlock | null {
+  const [cluster] = loose;
+  const { doc, furniture } = context;
+  if (!cluster || single.length > 1 || furniture.isApart(cluster.root)) return null;
+  const isLarge = (picture: Element) => picture.getBoundingClientRect().width >= LARGE;
+  if (FIRST_PAGE.test(doc.URL) || !cluster.pictures.some(isLarge)) return null;
+  const names = ownNames(cluster, [], context);
+  return names.length > 0 && hasBasket(context) && !sellsNothing(context) ? { cluster, names } : null;
+}
+
+/**
+ * The block with the picture and the price of what a heading above it names, or null: it is sold there, and there is no
+ * second like it. Where it has a name of its own under such a heading, it is one of a list, unless nothing else is
+ * bought on a page that is a product's by its address, or the page's title has that name. `loose`: clusters whose largest picture leads nowhere
+ */
+export function* ownBlock(
+  loose: readonly Cluster[],
+  single: readonly Cluster[],
+  buttons: readonly Element[],
+  context: Context,
+): Generator<undefined, OwnBlock | null, undefined> {
+  const { blocks, alone } = yield* sold(loose, single, buttons, context);
+  const only = blocks.length === 0 ? onlyBlock(loose, single, context) : null;
+  if (only) return only;
+  const free = blocks.filter(({ root }) => !context.furniture.isApart(root));
+  if (free.length === 0) return null;
+  yield;
+  const ranked = firstRank(context);
+  const isHeaded = (root: Element) =>
+    ranked.some((heading) => !root.contains(heading) && (heading.compareDocumentPosition(root) & 4) > 0);
+  const [first, second] = free
+    .map((cluster) => ({
+      cluster,
+      names: isHeaded(cluster.root) ? ownNames(cluster, ranked, context) : [],
+      area: Math.max(0, ...cluster.pictures.map(areaOf)),
+    }))
+    .filter(({ names }) => alone || names.length === 0 || names.some(isInTitle))
+    .sort((a, b) => b.area - a.area);
+  if (!first || (second && isOneOfMany(first.cluster, free))) return null;
+  return !second || first.area > LARGER * second.area ? first : null;
+}

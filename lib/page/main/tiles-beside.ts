@@ -1,0 +1,58 @@
+import type { Cluster } from "../clusters.ts";
+import type { Context } from "../context.ts";
+import { leadsAway } from "../dom/link.ts";
+import { BROKEN, SMALLEST_BARE } from "../picture/picture-sizes.ts";
+import { areaOf, type OwnBlock, ownBlock } from "./own-block.ts";
+
+/** Clusters looked at between two yields. */
+const STRIDE = 50;
+
+/** Whether a cluster's pictures lead to another page; of several the largest, since small ones may lead to views of it. */
+function isLinked({ pictures }: Cluster): boolean {
+  const linked = pictures.filter(leadsAway);
+  if (linked.length === 0 || linked.length === pictures.length) return linked.length > 0;
+  const [largest] = pictures.toSorted((a, b) => areaOf(b) - areaOf(a));
+  return largest !== undefined && linked.includes(largest);
+}
+
+/** Whether nothing shows of the pictures beside a price: a chart of sizes, a film that opens on demand. */
+const isFoldedAway = ({ pictures, prices }: Cluster, { furniture }: Context): boolean =>
+  pictures.every((picture) => areaOf(picture) === 0 && furniture.isHidden(picture)) &&
+  prices.some(({ element }) => !furniture.isHidden(element));
+
+/** Whether a price with pictures that lead nowhere may be a product for all that; marks of payment are none. */
+const mayBeTile = ({ root, pictures }: Cluster): boolean =>
+  root.querySelector("a[href]") !== null ||
+  root.closest("a[href]") !== null ||
+  pictures.some((picture) => {
+    const { width } = picture.getBoundingClientRect();
+    return width <= BROKEN || width >= SMALLEST_BARE;
+  });
+
+/** What a page may be about, and what may be products beside it. */
+export interface Beside {
+  /** The block of the page's own product, where one is told without its name. */
+  readonly own: OwnBlock | null;
+  readonly beside: readonly Cluster[];
+}
+
+/** The clusters that may be products beside the one that a page is about; `buttons`: what may buy. */
+export function* tilesBeside(
+  clusters: readonly Cluster[],
+  buttons: readonly Element[],
+  context: Context,
+): Generator<undefined, Beside, undefined> {
+  const single = clusters.filter(({ holdsMore }) => !holdsMore);
+  const loose = new Set<Cluster>();
+  for (const [i, cluster] of single.entries()) {
+    if (i % STRIDE === 0) yield;
+    if (!isLinked(cluster)) loose.add(cluster);
+  }
+  const own = yield* ownBlock([...loose], single, buttons, context);
+  const beside = single.filter(
+    (cluster) =>
+      !loose.has(cluster) ||
+      (cluster !== own?.cluster && mayBeTile(cluster) && !isFoldedAway(cluster, context)),
+  );
+  return { own, beside };
+}

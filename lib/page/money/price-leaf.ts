@@ -1,0 +1,160 @@
+import { nameOf, parentOf } from "../dom/ancestors.ts";
+import { buys } from "../dom/buttons.ts";
+import { letters } from "../dom/letters.ts";
+import { iconSign } from "./icon-sign.ts";
+import { type Amount, readTag, type Tag, type WrittenAmount } from "./price.ts";
+import { DIGITS } from "./scan-money.ts";
+import { PART_NAME } from "./what-for.ts";
+
+/** A short piece of text on the page that shows a price, as it is written. */
+export interface WrittenPrice {
+  readonly element: Element;
+  readonly text: string;
+  /** The same with the words around it, where they are few. */
+  readonly tag: string;
+  /** The text without its amounts. */
+  readonly words: string;
+  readonly amounts: readonly WrittenAmount[];
+}
+
+/** The same with its currency. */
+export interface PriceLeaf extends WrittenPrice {
+  readonly amounts: readonly Amount[];
+}
+
+/** A price tag has few words beside the figures ("Regular price", "From"); a sentence has more. */
+const MOST_LETTERS = 28;
+const LONGEST_TAG = 90;
+/** The same with the white space that its source is laid out by. */
+const LONGEST_SOURCE = 900;
+/** How many elements up a price that is cut into several ("$", "49", "99") is put together again. */
+const STEPS_UP = 3;
+
+const FIGURE = new RegExp(`[${DIGITS}]`);
+const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
+/** What markup calls a button that may show no more than the price. */
+const BASKET_NAME = /cart|buy|basket/i;
+const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
+
+/** Whether blocks lie on both sides of a text. */
+const standsBetween = ({ previousSibling, nextSibling }: Node): boolean =>
+  [previousSibling, nextSibling].every((side) => side && /^(P|DIV|H\d|LI|DD)$/.test(side.nodeName));
+
+/**
+ * Text of an element cut into pieces: raised cents get their point back; words of one sentence stay apart by a space,
+ * other pieces by a line break. `displayed`: without what is not.
+ */
+function joinedText(element: Element, displayed = false): string {
+  const walker = element.ownerDocument.createTreeWalker(element, 4);
+  let text = "";
+  let gap = "\n";
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const raw = node.nodeValue ?? "";
+    const piece = raw.trim();
+    if (piece && displayed && parentOf(node)?.checkVisibility() === false) continue;
+    if (/^[^\S\n]/.test(raw) && (piece || !standsBetween(node))) gap = " ";
+    if (!piece) continue;
+    if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
+    else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += gap;
+    text += piece;
+    gap = /[^\S\n]$/.test(raw) ? " " : "\n";
+  }
+  return text;
+}
+
+/** How long the text of an element is, its white space folded; no longer one is looked at. */
+const lengthOf = ({ textContent }: Element): number =>
+  textContent.length < LONGEST_SOURCE ? textContent.replace(/\s+/g, " ").length : LONGEST_SOURCE;
+
+type Sum = Pick<WrittenAmount, "amount">;
+
+const sameWhole = (a: readonly Sum[], b: readonly Sum[]): boolean =>
+  a.length === b.length && a.every(({ amount }, i) => Math.trunc(amount) === Math.trunc(b[i]?.amount ?? 0));
+
+/** Where a sentence ends and another begins. */
+const SENTENCE_END = /\p{L}[.!?。]\s*\p{Lu}|。./u;
+
+/** Whether a text stands in a paragraph of prose, by itself or as a few of its words. */
+function isInProse(element: Element): boolean {
+  const around = parentOf(element);
+  const block = element.tagName === "P" || around?.tagName !== "P" ? element : around;
+  return block.tagName === "P" && lengthOf(block) > LONGEST_TAG && SENTENCE_END.test(block.textContent);
+}
+
+/** What is said of money around or in an element that has few words, with the text it is read from. */
+interface Around extends Tag {
+  readonly tag: string;
+}
+
+/**
+ * What an element says of money, where it has few words and the amounts of a text in it, or null. What is not displayed
+ * cannot deny them.
+ */
+function tagAround(element: Element | null, text: string, alone: Tag): Around | null {
+  if (!element || lengthOf(element) >= LONGEST_TAG / 2) return null;
+  let tag = joinedText(element);
+  let read = tag === text ? alone : readTag(tag);
+  if (read.denied && !alone.denied) {
+    tag = joinedText(element, true);
+    read = readTag(tag);
+  }
+  return sameWhole(alone.amounts, read.amounts) ? { ...read, tag } : null;
+}
+
+/** The price in a field that nobody can write in, with the words around it; or null. */
+export function priceInField(element: Element): WrittenPrice | null {
+  if (element.localName !== "input" || !element.matches("[readonly],[disabled]")) return null;
+  const said = [
+    element.previousSibling?.nodeValue,
+    element.getAttribute("value"),
+    element.nextSibling?.nodeValue,
+  ];
+  const text = said.join(" ").replace(/\s+/g, " ").trim();
+  const { amounts, words, denied } = readTag(text.length > LONGEST_TAG ? "" : text);
+  return denied || amounts.length === 0 ? null : { element, text, tag: text, words, amounts };
+}
+
+/** The price tag that a text node belongs to, or null where it is none. */
+export function priceLeafAt(node: Node): WrittenPrice | null {
+  const written = node.nodeValue ?? "";
+  if (!FIGURE.test(written)) return null;
+  if (written.length > LONGEST_SOURCE) return null;
+  const text = written.replace(/\s+/g, " ").trim();
+  const element = parentOf(node);
+  if (!element || text.length > LONGEST_TAG) return null;
+  const alone = readTag(letters(text) > MOST_LETTERS ? "" : text);
+  const own = alone.amounts;
+  if (own.length === 0 && !FIGURES.test(text)) return null;
+  if (element.closest("script,style,noscript,template,option,label,textarea")) return null;
+  // What a button says is a price where it says to buy: "Add to bag for €49".
+  const button = element.closest("button");
+  if (button && (own.length === 0 || !(buys(button) || BASKET_NAME.test(nameOf(button))))) return null;
+  if (isInProse(element)) return null;
+  if (own.length > 0) {
+    // Words beside it ("Save", "Was") and raised cents belong to the same tag.
+    const beside = tagAround(parentOf(element), text, alone);
+    if (beside?.denied || (!beside && alone.denied)) return null;
+    // Where other amounts stand beside it, what its own element says of it ("net").
+    const inside = beside ?? tagAround(element, text, alone);
+    const { tag, amounts } = inside?.denied === false ? inside : { tag: text, amounts: own };
+    return { element, text, tag, words: alone.words, amounts };
+  }
+  let plain: WrittenPrice | null = null;
+  const figure = readTag(`${text},-`).amounts;
+  for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
+    if (lengthOf(up) > LONGEST_TAG) break;
+    const tag = joinedText(up);
+    const names = `${up.className} ${up.getAttribute("itemprop")}`;
+    const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && /^[\d.,' ]+$/.test(text);
+    const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag);
+    // The amount begins with this figure, or it is another's: sizes stand beside a price.
+    if (amounts.some(({ amount }) => sameWhole([{ amount }], figure)))
+      return { element: up, text: tag, tag, words, amounts };
+    if (amounts.length > 0) break;
+    const signed = `${iconSign(up)} ${text}`;
+    if (signed.length > text.length + 1)
+      return { element: up, text, tag: signed, words, amounts: readTag(signed).amounts };
+    if (bare) plain ??= { element: up, text, tag, words, amounts: figure };
+  }
+  return plain;
+}

@@ -1,0 +1,64 @@
+import type { Context } from "../context.ts";
+import { allIn } from "../dom/ancestors.ts";
+import { letters } from "../dom/letters.ts";
+import { headingText, nameKey } from "../dom/plain-text.ts";
+import { learned } from "../learned.ts";
+
+/** Headings looked at in one reading. */
+const MOST_HEADINGS = 2000;
+
+/** The first of the elements that a heading is made of, where it is made of several and no text stands between them. */
+function firstOf(heading: Element): Element | null {
+  const first = heading.childElementCount > 1 ? heading.children[0] : null;
+  const isBare = ({ nodeType, nodeValue }: Node) => nodeType === 3 && letters(nodeValue ?? "") > 0;
+  return first && ![...heading.childNodes].some(isBare) ? first : null;
+}
+
+/** The line in small print that a heading begins with, or null. */
+function smallLine(heading: Element): Element | null {
+  const small = heading.querySelector("small:has(+ br)");
+  return small && headingText(heading).startsWith(headingText(small)) ? small : null;
+}
+
+/** What follows the first part of headings, by that part. */
+const restsOf = learned(
+  () => new Map<string, Set<string>>(),
+  (known, scopes) => {
+    const headings = scopes.flatMap((scope) => allIn(scope, "h2,h3,h4,h5,h6"));
+    for (const heading of headings.slice(0, MOST_HEADINGS)) {
+      const first = nameKey(firstOf(heading)?.textContent ?? "");
+      const rest = first && nameKey(heading.textContent).slice(first.length);
+      if (rest) known.set(first, (known.get(first) ?? new Set()).add(rest));
+    }
+  },
+);
+
+/** How often headings say the same. */
+const countsOf = learned(
+  () => new Map<string, number>(),
+  (known, scopes) => {
+    const headings = scopes.flatMap((scope) => allIn(scope, "h2,h3,h4,h5,h6"));
+    for (const heading of headings.slice(0, MOST_HEADINGS)) {
+      const key = nameKey(heading.textContent);
+      known.set(key, (known.get(key) ?? 0) + 1);
+    }
+  },
+);
+
+/** How much a heading is like others, from 0 (there is no second) up to 1: names differ, brands and makers come again. */
+export const commonness = (heading: Element, context: Context): number =>
+  1 - 1 / (countsOf(context).get(nameKey(heading.textContent)) ?? 1);
+
+/** A brand stands before different names, which are as a rule longer: a colour behind a name is shorter. */
+const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
+  rests.size > 1 && [...rests].join("").length >= first.length * rests.size;
+
+/** The text of a heading, without the brand before it: an element of its own that other headings have too, or a line in small print. */
+export function nameInHeading(heading: Element, context: Context): string {
+  const whole = headingText(heading);
+  const first = firstOf(heading) ?? smallLine(heading);
+  if (!first) return whole;
+  const brand = nameKey(first.textContent);
+  if (first.tagName !== "SMALL" && !isBrand(brand, restsOf(context).get(brand) ?? new Set())) return whole;
+  return whole.slice(headingText(first).length).replace(/^[^\p{L}\p{N}]+/u, "");
+}

@@ -1,0 +1,75 @@
+import type { Cluster, Clustered } from "../clusters.ts";
+import { nearest } from "../dom/ancestors.ts";
+import { leadsToProduct, linkAway } from "../dom/link.ts";
+import { DOUBTS, type Doubted } from "../doubt/doubts.ts";
+import { foundProduct } from "../found-product.ts";
+import type { MainDraft } from "../main/main-draft.ts";
+import { barePrices } from "../money/bare-price.ts";
+import type { FoundProduct } from "../product.ts";
+import { tileRoot } from "./tile-root.ts";
+import { unpricedTiles } from "./unpriced.ts";
+
+/** Bounds on hostile pages. */
+const MOST_PRODUCTS = 2000;
+
+/** The clusters that may be tiles beside what the page is about. */
+export const tileClusters = (clusters: readonly Cluster[], main: MainDraft | null): readonly Cluster[] =>
+  clusters
+    .filter(({ holdsMore, root, prices }) => {
+      const isMain = main && (root.contains(main.heading) || main.prices.some((one) => prices.includes(one)));
+      return !holdsMore && !isMain;
+    })
+    .slice(0, MOST_PRODUCTS);
+
+/**
+ * Makes products of the tiles and of pictures that the page says are products; `main` is what the page is about, `related`
+ * holds those without a price that it announces beside it. `doubted` hears of each that is none after all.
+ */
+export function* readTiles(
+  { survey, context }: Clustered,
+  main: MainDraft | null,
+  tiles: readonly Cluster[],
+  related: ReadonlyMap<Element, readonly Element[]>,
+  doubted?: Doubted,
+): Generator<undefined, readonly FoundProduct[], undefined> {
+  const products: FoundProduct[] = [];
+  const roots = new Set([...tiles.map(({ root }) => root), ...related.keys()]);
+  const leads = ({ root }: Cluster) => (root.closest("a[href]") ?? root.querySelector("a[href]")) !== null;
+  const leading = tiles.filter(leads).length;
+  function* consider(
+    root: Element,
+    { pictures, prices }: Pick<Cluster, "pictures" | "prices">,
+  ): Generator<undefined, void, undefined> {
+    let product: FoundProduct | null = null;
+    const make = () => {
+      product ??= foundProduct({ root, role: "tile", pictures, prices }, context);
+      return product;
+    };
+    const alone = tiles.length < 2;
+    const othersLead = leading > tiles.length / 2;
+    const suspect = { root, pictures, prices, alone, othersLead, survey, context, product: make };
+    for (const doubt of DOUBTS) {
+      // The browser compiles what a doubt looks for when it is first asked.
+      yield;
+      if (doubt(suspect)) return doubted?.(root, doubt.name);
+    }
+    if (product) products.push(product);
+  }
+  for (const tile of tiles) {
+    // What breaks one tile must not take the others with it.
+    try {
+      yield* consider(tileRoot(tile, survey), tile);
+    } catch (error) {
+      reportError(error);
+    }
+  }
+  const taken = (picture: Element) => {
+    const around = nearest(picture, (up) => roots.has(up) || up === main?.root);
+    return around !== null && (roots.has(around) || !leadsToProduct(linkAway(picture) ?? ""));
+  };
+  const unpriced = yield* unpricedTiles(survey, context, products, main, taken);
+  for (const [root, pictures] of [...unpriced, ...related]) {
+    yield* consider(root, { pictures, prices: barePrices(root, context) });
+  }
+  return products;
+}

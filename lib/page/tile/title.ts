@@ -1,0 +1,191 @@
+import type { Context } from "../context.ts";
+import { parentOf } from "../dom/ancestors.ts";
+import { letters } from "../dom/letters.ts";
+import { linkUrl } from "../dom/link.ts";
+import { bareName, linesOf, nameKey, plainText } from "../dom/plain-text.ts";
+import type { PriceLeaf } from "../money/price-leaf.ts";
+import { commonness, nameInHeading } from "./brands.ts";
+import { isSticker } from "./stickers.ts";
+
+/** Letters beside a price in one text from which on they may be the name of the product. */
+const SHORTEST_NAME = 4;
+/** Texts looked at in one product, and levels above each: a tile has about ten and five. */
+const MOST_TEXTS = 60;
+const LEVELS = 7;
+/** Characters of a product in which the rest of what its picture is called is looked for. */
+const MOST_TEXT = 600;
+
+const TITLE_NAME = /title|name|heading|caption|ttl|nome|nombre|naam|namn|nazwa|titre|titulo/i;
+const OTHER_NAME =
+  /brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
+/** Names of descriptions, unless they name a part of one. */
+const DESCRIPTION_NAME = /desc|excerpt/i;
+const ACTION =
+  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save)\b.{0,18}$/i;
+
+/** What begins a description. */
+const ABOUT =
+  /^(description|beschreibung|descripción|descrição|descrizione|omschrijving|beskrivning|beskrivelse|opis|popis|описание|açıklama|deskripsi|mô tả)\s*[:：]/i;
+
+/** Facts in a row ("M · Very good") are no name. */
+const FACTS = /\s[·•|]\s/;
+
+/** Nor is a sentence, or a label with what it is for. */
+const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
+
+interface Guess {
+  readonly text: string;
+  /** The heading that the text is all of, if it is. */
+  readonly from: Element | null;
+  readonly score: number;
+}
+
+/** A heading is longer than this only where it holds more than a name, in characters. */
+const LONGEST_MARKED = 160;
+
+/** What class names and properties say of a text, remembered by their wording: tiles repeat them. */
+const remembered = new Map<string, number>();
+const MOST_REMEMBERED = 2000;
+
+/** Class names that say how a thing looks and not what it is: "transition-colors", "hover:text-label". */
+const LOOKS = /\S*:\S*|(^|\s)(transition|text|bg|font|border|ring|line|tracking|leading)-\S*/g;
+
+function judge(wording: string, heading: boolean): number {
+  const names = wording.replace(LOOKS, " ");
+  if (OTHER_NAME.test(names)) return -1;
+  if (heading) return 2;
+  return TITLE_NAME.test(names) ? 1 : DESCRIPTION_NAME.test(names) ? -1 : 0;
+}
+
+/** 2: a heading, 1: a name, -1: something else, 0: not told. */
+function toldBy(element: Element): number {
+  const heading = /^H[1-6]$/.test(element.tagName);
+  const wording = `${element.getAttribute("class") ?? ""} ${element.getAttribute("itemprop") ?? ""} ${heading}`;
+  let told = remembered.get(wording);
+  if (told === undefined) {
+    told = judge(wording, heading);
+    if (remembered.size > MOST_REMEMBERED) remembered.clear();
+    remembered.set(wording, told);
+  }
+  return told;
+}
+
+/** A text tells the name where it scores more than this; where nothing else does, more than the second will do. */
+const UNTOLD = -1;
+const LEAST_TELLING = -6;
+
+/** The most that the words of a text can add to what its place tells. */
+const MOST_BY_WORDS = 4;
+
+/** Whether a text lies over something, as a badge does over a picture. */
+const liesOver = (holder: Element): boolean =>
+  [holder, parentOf(holder)].some(
+    (element) => element?.ownerDocument.defaultView?.getComputedStyle(element).position === "absolute",
+  );
+
+/** Whether a text is not displayed in a tile that is: that of a dialog, of another variant. */
+const isConcealed = (holder: Element, root: Element): boolean =>
+  !holder.checkVisibility() && root.checkVisibility();
+
+/** The text and how much it looks like the name of a product, where that is more than `least`; `told`: what its picture and link are called. */
+function weigh(
+  written: string,
+  holder: Element,
+  root: Element,
+  link: string | null,
+  told: readonly string[],
+  least: number,
+  context: Context,
+): Guess | null {
+  let marked: Element | null = null;
+  let score = 0;
+  for (
+    let up: Element | null = holder, level = 0;
+    up && up !== root && level < LEVELS;
+    up = parentOf(up), level++
+  ) {
+    const { tagName } = up;
+    if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
+    if (tagName === "B" || tagName === "STRONG") score += 0.5;
+    // A link elsewhere names what is there.
+    if (tagName === "A" && up.hasAttribute("href")) score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
+    if (marked) continue;
+    const kind = toldBy(up);
+    if (kind < 0) score -= 4;
+    else if (kind > 0) {
+      marked = up;
+      score += 2 + kind;
+    }
+  }
+  if (score + MOST_BY_WORDS <= least) return null;
+  const whole = plainText(marked?.textContent);
+  const from = whole && whole.length < LONGEST_MARKED ? marked : null;
+  const text = from ? whole : plainText(written);
+  const key = nameKey(text);
+  if (ACTION.test(text) || (!marked && isSticker(text))) score -= 5;
+  if (key.length < 3 || ABOUT.test(text)) score -= 4;
+  if (text.length > 120) score -= 3;
+  if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
+  if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one))) score += 3;
+  // Of several headings the first that no other tile has; of other texts the longest.
+  score +=
+    marked && /^H[1-6]$/.test(marked.tagName) ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
+  if (score > least && (isConcealed(holder, root) || (!marked && liesOver(holder)))) score -= 2;
+  return { text, from, score };
+}
+
+/** A name without the prices that stand behind it in one heading or link. */
+function withoutPrices(name: string, heading: Element, prices: readonly PriceLeaf[]): string {
+  const inside = prices.filter(({ element }) => heading !== element && heading.contains(element));
+  const at = Math.min(
+    ...inside.map(({ text }) => name.indexOf(plainText(text))).filter((found) => found > 0),
+  );
+  return Number.isFinite(at) ? name.slice(0, at).trim() : name;
+}
+
+/** The name where what looked like one is the brand: the picture is called by both, and what follows is no shorter. */
+function nameBehindBrand(root: Element, brand: string, alt: string): string | undefined {
+  const name = alt.startsWith(brand) ? alt.slice(brand.length) : "";
+  if (name.length < brand.length) return undefined;
+  const texts = linesOf(root, MOST_TEXT).split("\n").map(plainText);
+  return texts.find((text) => nameKey(text) === name);
+}
+
+/**
+ * The name of the product in `root`: what is marked as a heading or a name, else what its picture or link is called,
+ * else its most telling text. "" where there is none. `prices` are texts that are no names.
+ */
+export function titleIn(
+  root: Element,
+  image: Element | null,
+  link: Element | null,
+  prices: readonly PriceLeaf[],
+  context: Context,
+): string {
+  const alt = plainText(image?.getAttribute("alt"));
+  const altKey = nameKey(alt);
+  const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
+  const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
+  const address = link && linkUrl(link);
+  const walker = root.ownerDocument.createTreeWalker(root, 4);
+  let best: Guess = { text: "", from: null, score: LEAST_TELLING };
+  for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
+    const parent = parentOf(node);
+    const written = node.nodeValue ?? "";
+    if (!parent || !/\p{L}/u.test(written)) continue;
+    if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
+    const part = written.replace(/\s+/g, " ").trim();
+    const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
+    if (price && letters(price.words) < SHORTEST_NAME) continue;
+    n++;
+    const guess = weigh(written, parent, root, address, told, best.score, context);
+    if (guess && guess.score > best.score && !(price && guess.score <= UNTOLD))
+      best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
+  }
+  const text = best.from
+    ? withoutPrices(nameInHeading(best.from, context), best.from, prices)
+    : bareName(best.text);
+  if (text && best.score > UNTOLD) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
+  const names = [...said, plainText(root.getAttribute("aria-label")), alt];
+  return names.find((name) => name.length > 2) ?? text;
+}
