@@ -24,6 +24,10 @@ const PRODUCT_LINKS = ["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${
 /** Classes by which tiles without a price may be known on a page that is a collection by its address. */
 const PRODUCT_NAMES = '[class*="product" i] a[href]';
 
+/** Pictures from which on they may be of products in a list that shows no amount with a sign, and what such a page has. */
+const SHELF = 4;
+const SHELVES = '[class*="product" i],[class*="goods" i],[class*="cart" i],a[href*="/cart" i]';
+
 /** Markup and data that describe products. */
 const DESCRIBED =
   '[itemtype*="schema.org/Product" i],[typeof*="Product"],meta[property="og:type"][content*="product" i],meta[property*="price:amount"]';
@@ -39,7 +43,9 @@ function worthwhile(places: Places): Places | null {
   if (survey.prices.length > 0) return places;
   const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
   const sells = () => leadsToProduct(doc.URL) || buttonsIn(doc).some(buys) || lists();
-  const told = () => doc.querySelector(PRODUCT_LINKS) !== null || (whole && sells()) || isDescribed(doc);
+  const shows = () => survey.pictures.length >= SHELF && doc.querySelector(SHELVES) !== null;
+  const told = () =>
+    doc.querySelector(PRODUCT_LINKS) !== null || (whole && (sells() || shows())) || isDescribed(doc);
   return survey.pictures.length > 0 && told() ? places : null;
 }
 

@@ -9,9 +9,9 @@ import { BASKET_NAMES } from "./basket-names.ts";
 const STEPS_UP = 4;
 const MOST_CONTROLS = 20;
 
-/** Parts of an address under which lies what a person has bought or is about to pay. */
+/** Parts of an address under which lies what a person has bought or is about to pay, or what a shop keeper sees. */
 const SETTLED_PATH =
-  /\/((my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage|histori\w+[-_]?(de[-_]?)?(commandes?|pedidos|orders?|ordini)|(order|shopping|checkout|purchase|payment|pay|buy|cart)[-_]?confirm\w*|confirm)(\.\w+)?(\/|$)/;
+  /\/((wp-)?admin|backoffice|(my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage|histori\w+[-_]?(de[-_]?)?(commandes?|pedidos|orders?|ordini)|(order|shopping|checkout|purchase|payment|pay|buy|cart)[-_]?confirm\w*|confirm)(\.\w+)?(\/|$)/;
 
 /** Headings of such pages; nothing or a number follows. */
 const SETTLED_HEADING =
@@ -25,7 +25,7 @@ const REMOVE =
   /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
 /** Beside the way to remove it: a line of what a shop keeper has, or of an account. */
 const EDIT =
-  /^(edit|bearbeiten|modifier|éditer|editar|modifica|bewerken|redigera|edytuj|編集|편집|编辑|изменить|редагувати|upravit|düzenle|تعديل|עריכה)$/i;
+  /^(edit|bearbeiten|modifier|éditer|editar|modifica|bewerken|redigera|edytuj|編集|편집|수정|编辑|修改|изменить|редагувати|upravit|düzenle|تعديل|עריכה)$/i;
 const REMOVERS = "a,button,input[type=submit],input[type=checkbox],[role=button]";
 /** What markup calls a line of a basket. */
 const LINE = /(cart|basket|bag)[-_]{0,2}(item|line|row)|line-?item/i;

@@ -96,7 +96,13 @@ const LEAST_NAMED_PRICED = 0.5;
 
 const isOddOneOut: Doubt = ({ product, prices, root, survey }) => {
   const { evidence, link, title = "" } = product() ?? {};
-  if (prices.length === 0 || evidence?.includes("structured") || leadsToProduct(link ?? "")) return false;
+  if (
+    !survey.pricesIn.has(root) ||
+    prices.length === 0 ||
+    evidence?.includes("structured") ||
+    leadsToProduct(link ?? "")
+  )
+    return false;
   if (buttonsIn(root).some(buys)) return false;
   const list = listAround(root, survey);
   if (!list) return false;

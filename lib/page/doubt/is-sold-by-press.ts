@@ -9,6 +9,7 @@ const MOST_COMMON = 5;
 /** What else may be a basket: a page that one script is asked for, or what is called so in the shop's own language. */
 const OTHER_BASKETS = BASKET_NAMES.flatMap((name) => [
   `a[href*="=${name}" i]`,
+  `a[href^="${name}" i]`,
   ...(name.length > MOST_COMMON ? [`[class*="${name}" i]`] : []),
 ]).join();
 

@@ -29,6 +29,12 @@ const LEAST_NAMED = 5;
 /** The part of a list that must be alike. */
 const ALIKE = 0.75;
 
+/** Words of a title from which on it names one ware and no group; with a number it does as well. */
+const MANY_WORDS = 4;
+
+const namesOne = (title: string): boolean =>
+  /\d/.test(title) || (title.match(/\p{L}+/gu)?.length ?? 0) >= MANY_WORDS;
+
 const isFrom = ({ text, tag, words }: PriceLeaf): boolean =>
   FROM.test(text) || FROM.test(tag) || FROM.test(words) || FROM_BEHIND.test(text) || SEVERAL.test(words);
 
@@ -53,7 +59,7 @@ export function namesAGroup(
   const text = root.textContent.slice(0, MOST_TEXT);
   const said = prices.reduce((sum, { tag }) => sum + letters(tag.replace(title, "")), letters(title));
   const terse = letters(text) <= said + MOST_BESIDE;
-  const list = terse ? listAround(root, survey) : null;
+  const list = terse && !namesOne(title) ? listAround(root, survey) : null;
   if (list?.fitting && list.fitting >= ALIKE * list.priced) return true;
   return prices.every(isFrom) && ((terse && GROUP_TITLE.test(title)) || SEE_ALL.test(text));
 }

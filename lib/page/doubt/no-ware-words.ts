@@ -26,7 +26,7 @@ export const RATE = new RegExp(
 
 /** Facts of stays, work, appointments (how long one lasts), events, collections and cars. */
 export const FACT =
-  /\b(bedrooms|\d+[ -]bed(room)?|sleeps \d|\d+ (guests|backers|supporters)|raised (of|so far)|pledged|full[- ]time|part[- ]time|vollzeit|teilzeit|temps (plein|partiel)|jornada completa|tempo (pieno|integral)|voltijd|deeltijd|heltid|deltid|pełny etat)\b|\b\d{1,2}([:.]\d\d)? ?([ap]\.?m\b|uhr\b)|\d[.,\d ]{3,} km\b|\d ?(m²|m2\b|sq ?ft)|^ *\d{1,2}([.,]\d)? ?(hours?|hrs?|std\.?|stunden?|heures?|horas?|or[ea]|uur|tim(mar)?|timer|godz[a-zà-ž.]*|saat|hodin[a-zà-ž]*|óra|tuntia|годин[а-я]*|час(а|ов)?|שעות|ساع(ة|ات)|時間|시간) *$|(\b([01]?\d|2[0-3]):[0-5]\d\b(?!:)[^:]*){2}|正社員|アルバイト|^([^\d,\n]+, )?\d{1,2}[./]\d{1,2}[./](20)?\d\d$/m;
+  /\b(bedrooms|\d+[ -]bed(room)?|sleeps \d|\d+ (guests|backers|supporters)|raised (of|so far)|pledged|accommodation|alojamiento|hospedaje|hospedagem|hébergement|unterkunft|übernachtung(en)?|estancia en|full[- ]time|part[- ]time|vollzeit|teilzeit|temps (plein|partiel)|jornada completa|tempo (pieno|integral)|voltijd|deeltijd|heltid|deltid|pełny etat)\b|\b\d{1,2}([:.]\d\d)? ?([ap]\.?m\b|uhr\b)|\d[.,\d ]{3,} km\b|\d ?(m²|m2\b|sq ?ft)|^ *\d{1,2}([.,]\d)? ?(hours?|hrs?|std\.?|stunden?|heures?|horas?|or[ea]|uur|tim(mar)?|timer|godz[a-zà-ž.]*|saat|hodin[a-zà-ž]*|óra|tuntia|годин[а-я]*|час(а|ов)?|שעות|ساع(ة|ات)|時間|시간) *$|(\b([01]?\d|2[0-3]):[0-5]\d\b(?!:)[^:]*){2}|正社員|アルバイト|^([^\d,\n]+, )?\d{1,2}[./]\d{1,2}[./](20)?\d\d$/m;
 
 /** A line that is no more than a number of points: what is paid with those that a shop gives, where nothing leads to it. */
 export const POINTS = /^\d[\d., ]* ?(points|pts|pkt|punkt(e|ów|er)|puntos|punti|pontos|punten|poäng)\.?$/m;

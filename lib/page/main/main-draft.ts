@@ -156,7 +156,9 @@ export function* mainDraft(
   const around = meet(largeIn);
   const root = around && !WHOLE.test(around.tagName) ? around : meet(picturesIn);
   if (!root || root.tagName === "HTML") return null;
-  const title = tells ? written : described?.name;
+  // A price behind the name is no part of it; a size that looks like one is.
+  const name = amounts.length > 0 && written.startsWith(words) ? words : written;
+  const title = tells ? name : described?.name;
   const inside = [...new Set([...ownOf(pictures), ...pictures])].filter((picture) => root.contains(picture));
   // Where a price is told once more far below, those by the name are its own.
   const near = WHOLE.test(root.tagName) ? nearest(heading, (up) => picturesIn.has(up)) : root;

@@ -14,7 +14,7 @@ function isPack(pack: Amount, piece: Amount): boolean {
 }
 
 /**
- * The price to pay now: the lowest of several (a sale beside a struck price, the start of a range). A bare figure beside an
+ * The price to pay now: the lowest of several in one currency, that of the first (a sale beside a struck price, the start of a range). A bare figure beside an
  * amount with a currency counts points or pieces; what one piece costs is no price where a pack is on sale.
  */
 export function lowestPrice(amounts: readonly Amount[]): Price | null {
@@ -25,6 +25,6 @@ export function lowestPrice(amounts: readonly Amount[]): Price | null {
   const paid = plain.filter((one) => packs.includes(one) || !packs.some((pack) => isPack(pack, one)));
   let best: Price | null = null;
   for (const { amount, currency } of paid.length > 0 ? paid : money)
-    if (!best || amount < best.amount) best = { amount, currency };
+    if (!best || (amount < best.amount && currency === best.currency)) best = { amount, currency };
   return best;
 }

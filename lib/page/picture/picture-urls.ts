@@ -10,7 +10,7 @@ const MOST_RENDITIONS = 2;
 const SHORTEST_DATA = 3000;
 
 const STAND_IN =
-  /[/_.-](?:placeholder|blank|spacer|transparent|loader|loading|pixel|1x1|no-?image|lazy)[\w-]*\.(?:gif|png|svg|jpe?g|webp)/i;
+  /[/_.-](?:placeholder|blank|spacer|transparent|loader|loading|pixel|1x1|no-?image|lazy)(?:[-_]?(?:\d+(?:x\d+)?|image|img|picture|photo|product|small|medium|large|default|thumb|gr[ae]y|white|square|icon|load|loading|placeholder))*\.(?:gif|png|svg|jpe?g|webp)/i;
 const PICTURE_FILE = /\.(?:jpe?g|png|webp|avif|gif)(?:[?#@]|$)/i;
 const SOURCE_NAME = /src|image|img|lazy|original|bg|background|photo/i;
 

@@ -6,6 +6,7 @@ import { foundProduct } from "../found-product.ts";
 import type { MainDraft } from "../main/main-draft.ts";
 import { barePrices } from "../money/bare-price.ts";
 import type { FoundProduct } from "../product.ts";
+import { shelfTiles } from "./shelf.ts";
 import { tileRoot } from "./tile-root.ts";
 import { unpricedTiles } from "./unpriced.ts";
 
@@ -39,13 +40,13 @@ export function* readTiles(
   function* consider(
     root: Element,
     { pictures, prices }: Pick<Cluster, "pictures" | "prices">,
+    alone: boolean,
   ): Generator<undefined, void, undefined> {
     let product: FoundProduct | null = null;
     const make = () => {
       product ??= foundProduct({ root, role: "tile", pictures, prices }, context);
       return product;
     };
-    const alone = tiles.length < 2;
     const othersLead = leading > tiles.length / 2;
     const suspect = { root, pictures, prices, alone, othersLead, survey, context, product: make };
     for (const doubt of DOUBTS) {
@@ -58,7 +59,7 @@ export function* readTiles(
   for (const tile of tiles) {
     // What breaks one tile must not take the others with it.
     try {
-      yield* consider(tileRoot(tile, survey), tile);
+      yield* consider(tileRoot(tile, survey), tile, tiles.length < 2);
     } catch (error) {
       reportError(error);
     }
@@ -68,8 +69,11 @@ export function* readTiles(
     return around !== null && (roots.has(around) || !leadsToProduct(linkAway(picture) ?? ""));
   };
   const unpriced = yield* unpricedTiles(survey, context, products, main, taken);
-  for (const [root, pictures] of [...unpriced, ...related]) {
-    yield* consider(root, { pictures, prices: barePrices(root, context) });
+  const known = [...unpriced, ...related];
+  const others = main || products.length + known.length > 0 ? [] : yield* shelfTiles(survey, context);
+  for (const [root, pictures] of [...known, ...others]) {
+    const alone = tiles.length < 2 && unpriced.has(root);
+    yield* consider(root, { pictures, prices: barePrices(root, context) }, alone);
   }
   return products;
 }

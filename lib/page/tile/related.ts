@@ -67,6 +67,9 @@ export function* relatedTiles(
     if (i % STRIDE === 0) yield;
     const said = plainText(heading.textContent);
     if (said.length > LONGEST_HEADING || !RELATED.test(said) || furniture.isApart(heading)) continue;
+    const next = survey.pictures.find((picture) => follows(heading, picture));
+    // Where those that it announces have a price, they are known.
+    if (!next || !free.includes(next)) continue;
     for (const tile of announcedBy(heading, free)) {
       tiles.set(
         tile,

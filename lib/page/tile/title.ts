@@ -21,7 +21,7 @@ const OTHER_NAME =
 /** Names of descriptions, unless they name a part of one. */
 const DESCRIPTION_NAME = /desc|excerpt/i;
 const ACTION =
-  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save)\b.{0,18}$/i;
+  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save|remove|delete|entfernen|supprimer|eliminar|rimuovi|verwijder)\b.{0,18}$/i;
 
 /** What begins a description. */
 const ABOUT =
@@ -134,6 +134,12 @@ function weigh(
   return { text, from, score };
 }
 
+/** Whether a text is an amount with no more than a short word. */
+function saysOnlyMoney(text: string, { readTag }: Context): boolean {
+  const { amounts, words } = readTag(text);
+  return amounts.length > 0 && letters(words) < SHORTEST_NAME;
+}
+
 /** A name without the prices that stand behind it in one heading or link. */
 function withoutPrices(name: string, heading: Element, prices: readonly PriceLeaf[]): string {
   const inside = prices.filter(({ element }) => heading !== element && heading.contains(element));
@@ -175,6 +181,7 @@ export function titleIn(
     if (!parent || !/\p{L}/u.test(written)) continue;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
     const part = written.replace(/\s+/g, " ").trim();
+    if (/\d/.test(part) && saysOnlyMoney(part, context)) continue;
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && letters(price.words) < SHORTEST_NAME) continue;
     n++;

@@ -11,6 +11,7 @@ import { PICTURE_CASES } from "./pictures.ts";
 import { PICTURES_TO_COME } from "./pictures-to-come.ts";
 import { PRICES_NEAR_BY } from "./prices-near-by.ts";
 import { PRODUCT_PAGES_BY_HAND } from "./product-pages-by-hand.ts";
+import { SHELVES } from "./shelves.ts";
 import { SHOPS_ABROAD } from "./shops-abroad.ts";
 import { SHOPS_BY_BEGINNERS } from "./shops-by-beginners.ts";
 import { SHOPS_BY_KIT } from "./shops-by-kit.ts";
@@ -46,6 +47,7 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["what is announced beside a product", ANNOUNCED_BESIDE],
   ["shops from templates", SHOPS_FROM_TEMPLATES],
   ["shops by beginners", SHOPS_BY_BEGINNERS],
+  ["shelves", SHELVES],
   ["shops unlike any", SHOPS_UNLIKE_ANY],
   ["shops met late", SHOPS_MET_LATE],
   ["shops without prices", SHOPS_WITHOUT_PRICES],

@@ -1,0 +1,99 @@
+import type { Context } from "../context.ts";
+import { nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { buttonsIn, buys } from "../dom/buttons.ts";
+import { leadsToGroup } from "../dom/link.ts";
+import { hasBasket } from "../doubt/is-sold-by-press.ts";
+import { foundProduct } from "../found-product.ts";
+import { kindOf } from "../members.ts";
+import { barePrices } from "../money/bare-price.ts";
+import type { FoundProduct } from "../product.ts";
+import type { Survey } from "../survey.ts";
+
+/** Levels above a picture within which a member of a list is looked for. */
+const LEVELS = 6;
+/** Members from which on a list may be one of products, and those looked at. */
+const LEAST = 4;
+const MOST = 200;
+/** Characters of a member, white space and all. */
+const MOST_TEXT = 1500;
+/** Words of a product's name, on an average; groups have fewer. Of letters in scripts that part no words. */
+const NAME_WORDS = 3;
+const NAME_LETTERS = 8;
+/** The part of a list that must tell the same. */
+const MOST_OF_THEM = 0.75;
+
+const PRODUCT_NAME =
+  /(^|[\s_-])(product|goods|prd)([-_]?(item|card|tile|box|name|title|info))?([\s_-]|$)|(product|goods|prd)[-_]?(item|card|tile|name|title|nm)/i;
+const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article|news|post|team|member/i;
+
+/** Lists of pictures with words, each with its members and their pictures. */
+function* listsOf(
+  pictures: readonly Element[],
+): Generator<undefined, readonly ReadonlyMap<Element, readonly Element[]>[], undefined> {
+  const lists = new Map<Element, Map<string, Map<Element, Element[]>>>();
+  for (const [i, picture] of pictures.slice(0, MOST).entries()) {
+    if (i % LEAST === 0) yield;
+    let member = picture;
+    for (let level = 0; level < LEVELS; level++) {
+      const list = parentOf(member);
+      if (!list || WHOLE.test(list.tagName) || member.textContent.length > MOST_TEXT) break;
+      const kinds = lists.get(list) ?? new Map<string, Map<Element, Element[]>>();
+      const members = kinds.get(kindOf(member)) ?? new Map<Element, Element[]>();
+      members.set(member, [...(members.get(member) ?? []), picture]);
+      kinds.set(kindOf(member), members);
+      lists.set(list, kinds);
+      member = list;
+    }
+  }
+  return [...lists.values()].flatMap((kinds) => [...kinds.values()]).filter(({ size }) => size >= LEAST);
+}
+
+/** How much a name says, in words; scripts that part none count their letters. */
+const sizeOf = (title: string): number =>
+  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Thai}]/u.test(title)
+    ? (title.length / NAME_LETTERS) * NAME_WORDS
+    : (title.match(/[\p{L}\p{N}]+/gu)?.length ?? 0);
+
+const isMost = (count: number, all: number): boolean => count >= MOST_OF_THEM * all;
+
+/**
+ * Products of a store that shows no price, or amounts without any sign, in lists where nothing else tells: the markup
+ * calls their members products and their names are as long as those of products are; or, on a page with a basket, each
+ * has one number that looks like money or is bought where it stands. Gives each with its pictures.
+ */
+export function* shelfTiles(
+  survey: Survey,
+  context: Context,
+): Generator<undefined, ReadonlyMap<Element, readonly Element[]>, undefined> {
+  const shelves = new Map<Element, readonly Element[]>();
+  for (const list of yield* listsOf(survey.pictures)) {
+    yield;
+    const found = new Map<Element, readonly Element[]>();
+    const products: FoundProduct[] = [];
+    let called = 0;
+    let bought = 0;
+    for (const [root, pictures] of list) {
+      yield;
+      const names = [root, ...root.querySelectorAll("[class]")].map(nameOf);
+      if (GROUP_NAME.test(nameOf(root)) || context.furniture.isApart(root)) continue;
+      const product = foundProduct(
+        { root, role: "tile", pictures, prices: barePrices(root, context) },
+        context,
+      );
+      if (!product || leadsToGroup(product.link ?? "")) continue;
+      if (names.some((name) => PRODUCT_NAME.test(name))) called++;
+      if (buttonsIn(root).some(buys)) bought++;
+      products.push(product);
+      found.set(root, pictures);
+    }
+    const all = list.size;
+    const distinct = new Set(products.map(({ title }) => title)).size;
+    if (!isMost(products.length, all) || !isMost(distinct, all)) continue;
+    const words = products.reduce((sum, { title }) => sum + sizeOf(title), 0) / products.length;
+    const priced = products.filter(({ price }) => price !== null).length;
+    const sold = (isMost(priced, all) || isMost(bought, all)) && hasBasket(context);
+    if (sold || (isMost(called, all) && words >= NAME_WORDS))
+      for (const [root, pictures] of found) shelves.set(root, pictures);
+  }
+  return shelves;
+}
