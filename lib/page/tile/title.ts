@@ -136,6 +136,7 @@ function weigh(
 
 /** Whether a text is an amount with no more than a short word. */
 function saysOnlyMoney(text: string, { readTag }: Context): boolean {
+  if (!/\d/.test(text)) return false;
   const { amounts, words } = readTag(text);
   return amounts.length > 0 && letters(words) < SHORTEST_NAME;
 }
@@ -181,12 +182,12 @@ export function titleIn(
     if (!parent || !/\p{L}/u.test(written)) continue;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
     const part = written.replace(/\s+/g, " ").trim();
-    if (/\d/.test(part) && saysOnlyMoney(part, context)) continue;
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && letters(price.words) < SHORTEST_NAME) continue;
     n++;
     const guess = weigh(written, parent, root, address, told, best.score, context);
-    if (guess && guess.score > best.score && !(price && guess.score <= UNTOLD))
+    const isBetter = guess && guess.score > best.score && !(price && guess.score <= UNTOLD);
+    if (isBetter && (price || !saysOnlyMoney(part, context)))
       best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
   }
   const text = best.from
