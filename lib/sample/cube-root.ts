@@ -3,8 +3,11 @@ import { at, intAt } from "./plane.ts";
 /** Bits of the mantissa that choose an entry: 9 give a relative error below 0.04 %. */
 const MANTISSA_BITS = 9;
 const SHIFT = 23 - MANTISSA_BITS;
-/** Linear light of the darkest 8-bit value that is not black is 3 × 10⁻⁴; below this a value counts as 0. */
-const LEAST = 2 ** -14;
+/**
+ * Linear light of the darkest 8-bit value that is not black is 3 × 10⁻⁴, a quarter of it for the mean of four pixels, and
+ * cones take as little as a twentieth of one channel; below this a value counts as 0.
+ */
+const LEAST = 2 ** -18;
 
 const float = new Float32Array(1);
 const bits = new Int32Array(float.buffer);

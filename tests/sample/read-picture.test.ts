@@ -37,6 +37,7 @@ describe("the tables in place of costly functions", () => {
         expect(Math.abs((oklab[1] ?? 0) - a * 100)).toBeLessThan(0.2);
         expect(Math.abs((oklab[2] ?? 0) - b * 100)).toBeLessThan(0.2);
       }),
+      { examples: [[[0, 0, 1]], [[1, 0, 0]], [[0, 1, 0]], [[0, 0, 0]]] },
     );
   });
   it("give a probability within 0.0004, certain from odds of 3,000 on", () => {
