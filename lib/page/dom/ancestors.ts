@@ -49,6 +49,10 @@ export function nearest(element: Element | null, fits: (element: Element) => boo
   return up;
 }
 
+/** Whether the second of two elements stands behind the first or in it. */
+export const follows = (one: Element, other: Element): boolean =>
+  (one.compareDocumentPosition(other) & 4) > 0;
+
 /** Counts an element for itself and each element above it. */
 export function countUp(counts: Map<Element, number>, element: Element): void {
   nearest(element, (up) => {

@@ -1,11 +1,12 @@
 import type { Cluster, Clustered } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { countUp, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { countUp, follows, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { isCalledDetail, isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
 import { headingText, nameKey } from "../dom/plain-text.ts";
 import { namesVoucher } from "../doubt/offers-no-ware.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
+import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";
 import { standInsOf } from "../picture/stand-ins.ts";
 import type { Described } from "../structured.ts";
@@ -17,8 +18,6 @@ import { isToldByMarkup } from "./told-by-markup.ts";
 const MOST_BUYS = 4;
 /** A product page's own picture is at least this wide or high, in CSS pixels. */
 const SMALLEST_MAIN = 140;
-/** Most are as wide as this; then a smaller one that lies nearer to the name is a seal or a note. Layout choice. */
-const LARGE_MAIN = 220;
 /** What a name has beside an amount: three letters of a word, or two signs that are words or syllables. */
 const NAME = /\p{L}{3}|([\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}] ?){2}/u;
 /** Pictures measured or buttons looked at between two yields. */
@@ -76,7 +75,6 @@ function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   const inner = first && parentOf(first);
   const block = inner && parentOf(inner);
   if (!first || !block) return prices;
-  const follows = (one: Element, other: Element) => (one.compareDocumentPosition(other) & 4) > 0;
   const next = [...block.querySelectorAll("h2,h3,h4,h5,h6,summary")].find((part) => follows(first, part));
   return prices.filter(({ element }) => block.contains(element) && !(next && follows(next, element)));
 }
@@ -123,8 +121,7 @@ export function* mainDraft(
   const counted = quantitiesIn(doc).filter(isOwn);
   // What stands behind all that one pays and presses is about a part of the page.
   const sale = [...bought, ...counted, ...prices.map(({ element }) => element)];
-  const isBehind = (one: Element) => (one.compareDocumentPosition(heading) & 4) > 0;
-  if (sale.length > 0 && sale.every(isBehind)) return null;
+  if (sale.length > 0 && sale.every((one) => follows(one, heading))) return null;
   const addressed = leadsToProduct(doc.URL) || isCalledDetail(doc.URL);
   const shop =
     (bought.length > 0 && (prices.length > 0 || addressed || counted.length > 0)) ||

@@ -1,5 +1,5 @@
 import type { Context } from "../context.ts";
-import { nameOf, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { follows, nameOf, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
 import { labelled } from "../dom/labelled.ts";
 import { letters } from "../dom/letters.ts";
@@ -20,8 +20,7 @@ const MOST_NEAR = 120;
 /** Whether a link stands in a heading, or behind it in a strip without a choice to make, as in the head of a page. */
 const belongsTo = (link: Element, heading: Element): boolean =>
   heading.contains(link) ||
-  ((heading.compareDocumentPosition(link) & 4) > 0 &&
-    !parentOf(heading)?.querySelector("button,select,form,img"));
+  (follows(heading, link) && !parentOf(heading)?.querySelector("button,select,form,img"));
 
 /** Whether a heading leads to another page, which it then names. */
 function leadsElsewhere(heading: Element): boolean {

@@ -1,6 +1,6 @@
 import type { Cluster, Clustered } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { nearest, parentOf } from "../dom/ancestors.ts";
+import { follows, nearest, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
@@ -42,8 +42,6 @@ function heads(heading: Element, block: Element | undefined): boolean {
     )
   );
 }
-
-const follows = (one: Element, other: Element): boolean => (one.compareDocumentPosition(other) & 4) > 0;
 
 /** Whether a name stands behind its price, or a tile between the two. */
 const isCutOff = ({ heading, prices }: MainDraft, { beside }: MainPage): boolean =>

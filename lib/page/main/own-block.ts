@@ -1,12 +1,13 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { nearest, parentOf } from "../dom/ancestors.ts";
+import { follows, nearest, parentOf } from "../dom/ancestors.ts";
 import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { sellsNothing } from "../doubt/offers-no-ware.ts";
 import { kindOf, LEAST_MEMBERS } from "../members.ts";
+import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { firstRank, isAboutAny } from "./main-headings.ts";
 import { isCalledDetails } from "./told-by-markup.ts";
 
@@ -37,9 +38,7 @@ const ownNames = (
         .slice(0, 1)
         .some(
           ({ element }) =>
-            !heading.contains(element) &&
-            !element.contains(heading) &&
-            (heading.compareDocumentPosition(element) & 4) > 0,
+            !heading.contains(element) && !element.contains(heading) && follows(heading, element),
         ),
   );
 
@@ -90,9 +89,6 @@ const isOneOfMany = ({ root }: Cluster, blocks: readonly Cluster[]): boolean =>
 /** The address of a shop's first page, whoever sent the visitor. */
 const FIRST_PAGE = /^https?:\/\/[^/]+\/(index\.\w+)?(\?(utm|fbclid|gclid|ref)[^#]*)?(#|$)/;
 
-/** CSS pixels. The picture of the only ware on a page is at least this wide. Layout choice. */
-const LARGE = 220;
-
 /** The block that a page is about, as far as its place tells. */
 export interface OwnBlock {
   readonly cluster: Cluster;
@@ -105,7 +101,7 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
   const [cluster] = loose;
   const { doc, furniture } = context;
   if (!cluster || single.length > 1 || furniture.isApart(cluster.root)) return null;
-  const isLarge = (picture: Element) => picture.getBoundingClientRect().width >= LARGE;
+  const isLarge = (picture: Element) => picture.getBoundingClientRect().width >= LARGE_MAIN;
   if (FIRST_PAGE.test(doc.URL) || !cluster.pictures.some(isLarge)) return null;
   const names = ownNames(cluster, [], context);
   return names.length > 0 && hasBasket(context) && !sellsNothing(context) ? { cluster, names } : null;
@@ -130,7 +126,7 @@ export function* ownBlock(
   yield;
   const ranked = firstRank(context);
   const isHeaded = (root: Element) =>
-    ranked.some((heading) => !root.contains(heading) && (heading.compareDocumentPosition(root) & 4) > 0);
+    ranked.some((heading) => !root.contains(heading) && follows(heading, root));
   const [first, second] = free
     .map((cluster) => ({
       cluster,

@@ -4,3 +4,5 @@ export const SMALLEST_PICTURE = 46;
 export const SMALLEST_BARE = 100;
 /** A browser draws a picture that did not come as a square of this side where nothing gives it a size, in CSS pixels. */
 export const BROKEN = 16;
+/** Most pictures that a product page is about are as wide as this; then a smaller one that lies nearer to the name is a seal or a note. CSS pixels, layout choice. */
+export const LARGE_MAIN = 220;

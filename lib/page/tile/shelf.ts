@@ -1,5 +1,5 @@
 import type { Context } from "../context.ts";
-import { nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { addTo, nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
 import { leadsToGroup } from "../dom/link.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
@@ -14,6 +14,8 @@ const LEVELS = 6;
 /** Members from which on a list may be one of products, and those looked at. */
 const LEAST = 4;
 const MOST = 200;
+/** Pictures looked at between two yields. */
+const STRIDE = 4;
 /** Characters of a member, white space and all. */
 const MOST_TEXT = 1500;
 /** Words of a product's name, on an average; groups have fewer. Of letters in scripts that part no words. */
@@ -32,14 +34,14 @@ function* listsOf(
 ): Generator<undefined, readonly ReadonlyMap<Element, readonly Element[]>[], undefined> {
   const lists = new Map<Element, Map<string, Map<Element, Element[]>>>();
   for (const [i, picture] of pictures.slice(0, MOST).entries()) {
-    if (i % LEAST === 0) yield;
+    if (i % STRIDE === 0) yield;
     let member = picture;
     for (let level = 0; level < LEVELS; level++) {
       const list = parentOf(member);
       if (!list || WHOLE.test(list.tagName) || member.textContent.length > MOST_TEXT) break;
       const kinds = lists.get(list) ?? new Map<string, Map<Element, Element[]>>();
       const members = kinds.get(kindOf(member)) ?? new Map<Element, Element[]>();
-      members.set(member, [...(members.get(member) ?? []), picture]);
+      addTo(members, member, picture);
       kinds.set(kindOf(member), members);
       lists.set(list, kinds);
       member = list;
