@@ -33,7 +33,7 @@ export interface Draft {
 /** A picture narrower than this part of the widest is a stamp on it, or one of its small views. Layout choice. */
 const STAMP = 0.4;
 
-/** Puts the picture that shows first: displayed, not see-through, no stand-in, no stamp, no slide that waits; a back picture comes after the front. */
+/** Puts the picture that shows first: displayed, not see-through, no stand-in, no stamp, nothing behind another, no slide that waits; a back picture comes after the front. */
 function byFront(
   { root, pictures }: Draft,
   { doc, furniture }: Context,
@@ -50,7 +50,10 @@ function byFront(
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
     const stamp = (widths[i] ?? 0) < STAMP * widest;
     const aside = !alone && isCopy(picture, root);
-    const faults = [aside, clear || stamp, hidden, urls.length === 0];
+    const lies = kept.some(
+      (other, at) => other !== picture && picture.contains(other) && (widths[at] ?? 0) >= STAMP * widest,
+    );
+    const faults = [aside, clear || stamp || lies, hidden, urls.length === 0];
     return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };
   });
   return ranked.sort((a, b) => a.rank - b.rank);
@@ -74,7 +77,8 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
   const image = ranked[0]?.picture ?? null;
   const anchor = draft.link ? null : linkIn(root, image);
   const link = draft.link ? (URL.parse(draft.link, root.baseURI)?.href ?? null) : anchor && linkUrl(anchor);
-  const title = draft.title || titleIn(root, image, anchor, prices, context);
+  const upTo = role === "main" ? prices[0]?.element : undefined;
+  const title = draft.title || titleIn(root, image, anchor, prices, context, upTo);
   const described = draft.described ?? context.describedAs(link, title);
   const told = (described?.images ?? []).flatMap((address) => pictureUrl(address, root) ?? []);
   const front = ranked[0]?.urls ?? [];

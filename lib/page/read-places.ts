@@ -36,11 +36,13 @@ export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefin
   const places = yield* withoutHiddenCards({ context, survey, clusters: yield* clustersOf(survey) });
   const draft = found.whole ? yield* mainProduct(places) : null;
   const related = yield* relatedTiles(places, draft, tileClusters(places.clusters, draft));
-  const main = draft && foundProduct({ role: "main", ...without(draft, related) }, context);
+  const main = draft && foundProduct({ role: "main", ...without(draft, related.unpriced) }, context);
   yield;
   const about = main && draft;
   const tiles = yield* readTiles(places, about, tileClusters(places.clusters, about), related, doubted);
-  const others = tiles.filter((tile) => !main || tile.title !== main.title || tile.link);
+  const isMain = (tile: FoundProduct) =>
+    tile.title === main?.title && (tile.link === null || tile.images[0] === main.images[0]);
+  const others = tiles.filter((tile) => !isMain(tile));
   const products = inOneCurrency(withoutRepeats(main ? [main, ...others] : tiles, context));
   return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };
 }

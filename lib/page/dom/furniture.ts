@@ -17,6 +17,12 @@ function isFoot(element: Element): boolean {
 /** What is, or lies in, panels of tabs. */
 export const TAB = '[role=tabpanel],[class*="tab"]';
 
+/** Whether an element waits beside the window, as a drawer does before it slides in. */
+function isBeside(element: Element): boolean {
+  const { left, right, width } = element.getBoundingClientRect();
+  return width > 0 && (right <= 0 || left >= element.ownerDocument.documentElement.clientWidth);
+}
+
 /** What can be seen of elements, asked for once each; for one reading, in which nothing on the page is changed. */
 export interface Furniture {
   /** Whether the element lies apart from what the page offers: in its navigation, its footer, a dialog, a drawer. */
@@ -34,7 +40,7 @@ export function findFurniture(): Furniture {
     if (element.matches(FURNITURE) || isFoot(element)) return true;
     if (element.tagName === "BODY") return false;
     const position = element.ownerDocument.defaultView?.getComputedStyle(element).position;
-    if (position === "fixed" && !element.querySelector("main,h1")) return true;
+    if (position === "fixed" && (isBeside(element) || !element.querySelector("main,h1"))) return true;
     return (
       WINDOW.test(`${nameOf(element)} ${element.localName}`) && (position === "absolute" || isHidden(element))
     );

@@ -7,8 +7,20 @@ const MOST_LABELS = 600;
 /** Characters of a label with its value. */
 const LONGEST = 100;
 
-/** What stands behind a label: in the next cell, or beside the element that holds nothing else. */
+/** What stands under the head of a column, in a table with one row of that width. */
+function valueUnder(head: Element): Element | null {
+  const row = parentOf(head);
+  const isHeads = row !== null && [...row.children].every(({ tagName }) => tagName === "TH");
+  const rows = [...(isHeads ? (row.closest("table")?.querySelectorAll("tr") ?? []) : [])];
+  const same = rows.filter(({ childElementCount }) => childElementCount === row?.childElementCount);
+  const at = row ? [...row.children].indexOf(head) : -1;
+  return same.length === 2 && same[0] === row ? (same[1]?.children[at] ?? null) : null;
+}
+
+/** What stands behind a label: in the next cell, or beside the element that holds nothing else; or under it, in a table. */
 function valueBehind(label: Element): Element | null {
+  const under = label.tagName === "TH" ? valueUnder(label) : null;
+  if (under) return under;
   const around = parentOf(label);
   const alone = around && plainText(around.textContent) === plainText(label.textContent);
   const value = alone ? around.nextElementSibling : label.nextElementSibling;

@@ -32,13 +32,13 @@ export const leadsToProduct = (link: string): boolean =>
 
 /** Names of the file or script that shows one product. */
 const PRODUCT_FILE =
-  /\/((ver|view|show|single|shop|fiche|ficha|detail|detalle|chi-?tiet)[-_]?)?(product|produkt|produit|produto|producto|prodotto|urun|item|goods|detail|single|san-?pham)([-_]?(details?|detay|page|view|info|single|show|\d+))?(\.\w+)?\/?([?#]|$)/i;
+  /\/((ver|view|show|single|shop|fiche|ficha|detail|detalle|chi-?tiet)[-_]?)?(product|produkt|produit|produto|producto|prodotto|urun|item|goods|detail|single|san-?pham)([-_]?(details?|detay|page|view|info|single|show|\d+))?(\.\w+|\/\d+)?\/?([?#]|$)/i;
 
 /** Whether the address of a page is what that of one product's page is called. */
 export const isCalledProduct = (address: string): boolean => PRODUCT_FILE.test(address);
 
 /** Names of the file or script that shows one of something; with a button that buys, it is a product. */
-const DETAIL_FILE = /\/\w*-?details?(page|view)?(\.\w+)?\/?([?#]|$)/i;
+const DETAIL_FILE = /\/\w*-?details?(page|view)?(\.\w+|\/\d+)?\/?([?#]|$)/i;
 
 /** Whether the address of a page is what that of one thing among others is called. */
 export const isCalledDetail = (address: string): boolean => DETAIL_FILE.test(address);

@@ -1,11 +1,15 @@
+import type { Context } from "../context.ts";
 import { headingText } from "./plain-text.ts";
 
 /** Characters; a heading that says what a page is about has fewer. */
 const LONGEST_HEADING = 40;
+/** Headings looked at: drawers have some. */
+const MOST_HEADINGS = 12;
 
-/** What the main heading says that a page is about, in lower case; "" where it has none or a longer one. */
-export function pageHeading(doc: Document): string {
-  const [heading] = doc.getElementsByTagName("h1");
+/** What the main heading says that a page is about, in lower case; "" where none shows or it is a longer one. */
+export function pageHeading({ doc, furniture }: Context): string {
+  const shows = (one: Element) => !furniture.isApart(one) && !furniture.isHidden(one);
+  const heading = [...doc.getElementsByTagName("h1")].slice(0, MOST_HEADINGS).find(shows);
   const text = heading ? headingText(heading).toLowerCase() : "";
   return text.length < LONGEST_HEADING ? text : "";
 }

@@ -44,14 +44,18 @@ const breaksBefore = ({ previousSibling }: Node): boolean =>
 
 /** What markup calls the number of an article in a heading, and such a number at its end. */
 const CODE_NAME = /(^|[-_ ])(code|sku|ean)([-_ ]|$)/i;
-const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\[[A-Z\d-]{3,}\])$/i;
+const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\([A-Z]{1,5}-\d[A-Z\d-]*\)|\[[A-Z\d-]{3,}\])$/i;
 
 /** What says that a name follows. */
 const LABEL =
   /^(product( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|nama (barang|produk)|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
 
+/** A sign that belongs to what would follow a name, or to the markup. */
+const LAST_SIGN = /\s*[>|]$/;
+
 /** A name without the word for one before it and the number of the article at its end. */
-export const bareName = (name: string): string => name.replace(LABEL, "").replace(CODE, "");
+export const bareName = (name: string): string =>
+  name.replace(LABEL, "").replace(CODE, "").replace(LAST_SIGN, "");
 
 /** Whether a text stands in a part of a heading that is called a number of an article. */
 const isCode = (holder: Element | null, heading: Element): boolean =>

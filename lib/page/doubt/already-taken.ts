@@ -56,7 +56,7 @@ function headingInSecond({ doc, furniture }: Context): string {
 function kindOf(context: Context): Page {
   const { doc } = context;
   const paths = pathsOf(doc);
-  const heading = pageHeading(doc) || headingInSecond(context);
+  const heading = pageHeading(context) || headingInSecond(context);
   if (paths.some((path) => SETTLED_PATH.test(path)) || SETTLED_HEADING.test(heading)) return "settled";
   const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
   const isBasket = (name: string) => BASKET_NAMES.includes(name) || BASKET_WORDS.test(name);

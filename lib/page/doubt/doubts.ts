@@ -24,6 +24,8 @@ export interface Suspect extends Pick<Cluster, "pictures" | "prices"> {
   readonly alone: boolean;
   /** True where others on the page lead somewhere. */
   readonly othersLead: boolean;
+  /** True where the page of a product announces it beside that. */
+  readonly announced: boolean;
   /** What the page shows. */
   readonly survey: Survey;
   readonly context: Context;
@@ -117,8 +119,8 @@ const hidesItsPrice: Doubt = ({ product, prices, root, context: { furniture } })
   prices.every(({ element }) => furniture.isHidden(element)) &&
   !furniture.isHidden(root);
 
-const isOutOfReach: Doubt = ({ product, othersLead, context }) => {
-  const one = product();
+const isOutOfReach: Doubt = ({ product, othersLead, announced, context }) => {
+  const one = announced ? null : product();
   return one?.evidence.length === 1 && leadsNowhere(one, othersLead, context);
 };
 

@@ -10,7 +10,7 @@ const MOST_COMMON = 5;
 const OTHER_BASKETS = BASKET_NAMES.flatMap((name) => [
   `a[href*="=${name}" i]`,
   `a[href^="${name}" i]`,
-  ...(name.length > MOST_COMMON ? [`[class*="${name}" i]`] : []),
+  ...(name.length > MOST_COMMON ? [`[class*="${name}" i]`, `[id*="${name}" i]`] : []),
 ]).join();
 
 /** Links to the shop of a site that has other pages too. */

@@ -63,10 +63,11 @@ const titleParts = (doc: Document): readonly string[] =>
     .split(TITLE_BREAK)
     .map((part) => part.trim());
 
-function pageSellsNothing({ doc, described }: Context): boolean {
+function pageSellsNothing(context: Context): boolean {
+  const { doc, described } = context;
   return (
     pathsOf(doc).some((path) => PATH.test(path)) ||
-    (doc.querySelector("h1") ? [pageHeading(doc)] : titleParts(doc)).some((said) => HEADING.test(said)) ||
+    (doc.querySelector("h1") ? [pageHeading(context)] : titleParts(doc)).some((said) => HEADING.test(said)) ||
     (described.length === 0 && showsOtherKinds(doc))
   );
 }

@@ -11,7 +11,7 @@ import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";
 import { standInsOf } from "../picture/stand-ins.ts";
 import type { Described } from "../structured.ts";
 import { pricesBy } from "./main-price.ts";
-import type { OwnBlock } from "./own-block.ts";
+import { areaOf, type OwnBlock } from "./own-block.ts";
 import { isToldByMarkup } from "./told-by-markup.ts";
 
 /** More buttons that buy than this belong to a list. */
@@ -20,6 +20,8 @@ const MOST_BUYS = 4;
 const SMALLEST_MAIN = 140;
 /** What a name has beside an amount: three letters of a word, or two signs that are words or syllables. */
 const NAME = /\p{L}{3}|([\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}] ?){2}/u;
+/** What an amount is for, which is no name: "89.99 zł/szt." */
+const PER_UNIT = /\/\s?\p{L}+\.?/gu;
 /** Pictures measured or buttons looked at between two yields. */
 const STRIDE = 50;
 
@@ -83,13 +85,44 @@ function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
 export const pageLink = (doc: Document): string =>
   doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL;
 
+/** A picture outside a block is its own where it is so many times as large as all inside: those are banners and seals. Layout choice. */
+const LARGER = 2;
+/** Levels above the block within which it stands. */
+const LEVELS = 2;
+
+/** A block, or the one around it whose much larger picture stands before it. */
+function withPicture(
+  block: Element,
+  pictures: readonly Element[],
+  tilesIn: ReadonlyMap<Element, number>,
+): Element {
+  const largest = Math.max(...pictures.filter((one) => block.contains(one)).map(areaOf));
+  let around = parentOf(block);
+  for (let level = 0; around && level < LEVELS; level++, around = parentOf(around)) {
+    const wider = around;
+    if (WHOLE.test(wider.tagName) || tilesIn.has(wider)) break;
+    const isOwn = (one: Element) =>
+      wider.contains(one) && follows(one, block) && !one.contains(block) && !leadsAway(one);
+    if (pictures.some((one) => isOwn(one) && areaOf(one) > LARGER * largest)) return wider;
+  }
+  return block;
+}
+
+/** What a heading says, or the one right after it that begins with that and says more: the first is the maker. */
+function nameBy(heading: Element): string {
+  const written = headingText(heading);
+  const next = heading.nextElementSibling;
+  const more = next && /^H[2-4]$/.test(next.tagName) ? headingText(next) : "";
+  return more.startsWith(`${written} `) ? more : written;
+}
+
 /** The product of a page where `heading` names it, or null where it names none. */
 export function* mainDraft(
   heading: Element,
   { survey, clusters, context, buttons, own, beside }: MainPage,
 ): Generator<undefined, MainDraft | null, undefined> {
   const { doc } = context;
-  const written = headingText(heading);
+  const written = nameBy(heading);
   if (namesVoucher(written)) return null;
   const above = new Set<Element>();
   nearest(heading, (up) => !above.add(up));
@@ -108,7 +141,10 @@ export function* mainDraft(
     return meet !== null && above.has(meet) && !inTile(control) && !(isApart(control) && isHidden(control));
   };
   const { amounts, words } = context.readTag(written);
-  const tells = amounts.length > 0 ? NAME.test(words) : /\p{L}{2}/u.test(written);
+  const tells =
+    amounts.length > 0
+      ? NAME.test(context.readTag(written.replace(PER_UNIT, "")).words)
+      : /\p{L}{2}/u.test(written);
   const unlisted = context.described.filter((one) => !one.listed);
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
   const bought: Element[] = [];
@@ -140,9 +176,14 @@ export function* mainDraft(
   }
   const picturesIn = new Map<Element, number>();
   const largeIn = new Map<Element, number>();
-  for (const picture of ownOf(visible.length > 0 ? visible : pictures)) {
+  const shown = ownOf(visible.length > 0 ? visible : pictures);
+  const isBehind = (picture: Element) => sale.length > 0 && sale.every((one) => follows(one, picture));
+  const leads = shown.some((picture) => !isBehind(picture));
+  for (const picture of shown) {
     countUp(picturesIn, picture);
-    if (picture.getBoundingClientRect().width >= LARGE_MAIN) countUp(largeIn, picture);
+    // What stands behind all that one pays and presses shows details, where another picture leads.
+    const large = picture.getBoundingClientRect().width >= LARGE_MAIN && !(leads && isBehind(picture));
+    if (large) countUp(largeIn, picture);
   }
   // Beside priced tiles such data is about the shop.
   if (told && (visible.length === 0 || visible.every(leadsAway))) return null;
@@ -151,8 +192,9 @@ export function* mainDraft(
   const meet = (counts: ReadonlyMap<Element, number>) =>
     nearest(heading, (up) => counts.has(up) && prices.every((price) => up.contains(price.element)));
   const around = meet(largeIn);
-  const root = around && !WHOLE.test(around.tagName) ? around : meet(picturesIn);
-  if (!root || root.tagName === "HTML") return null;
+  const found = around && !WHOLE.test(around.tagName) ? around : meet(picturesIn);
+  if (!found || found.tagName === "HTML") return null;
+  const root = withPicture(found, shown, tilesIn);
   // A price behind the name is no part of it; a size that looks like one is.
   const name = amounts.length > 0 && written.startsWith(words) ? words : written;
   const title = tells ? name : described?.name;

@@ -9,7 +9,7 @@ import { settleMoney } from "../money/settle-money.ts";
 import { isAside, isNamedPart } from "../money/what-for.ts";
 
 /** The price that a button names ("Add to bag, $188"). */
-function priceOn(button: Element, context: Context): PriceLeaf[] {
+export function priceOn(button: Element, context: Context): PriceLeaf[] {
   const text = plainText(button.textContent);
   const { amounts: written, words, denied } = context.readTag(text);
   const amounts = settleMoney(written, context.hint);

@@ -14,6 +14,9 @@ import { isCalledDetails } from "./told-by-markup.ts";
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
 const LARGER = 1.5;
 
+/** The address of a shop's first page, whoever sent the visitor; scripts keep other pages behind "#/". */
+const FIRST_PAGE = /^https?:\/\/[^/]+\/(index\.\w+)?(\?(utm|fbclid|gclid|ref)[^#]*)?(#(?!!?\/\w)|$)/;
+
 /** Buttons looked at between two yields. */
 const STRIDE = 50;
 
@@ -51,7 +54,7 @@ function isInTitle(heading: Element): boolean {
 /** What is sold on a page where nothing leads. */
 interface Sold {
   readonly blocks: readonly Cluster[];
-  /** True where nothing else on a page is bought that is a product's by its address. */
+  /** True where nothing else is bought on a page that is a product's by its address, or shows nothing else with a price below the shop's first page. */
   readonly alone: boolean;
 }
 
@@ -77,7 +80,8 @@ function* sold(
   const own = loose.filter(({ root }) => within.has(root) || isCalledDetails(root));
   const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);
   const all = own.length === 0 && (byAddress || (within.size === 1 && within.has(null)));
-  const alone = byAddress && own.length === 1 && within.size === 1 && !within.has(null);
+  const only = byAddress || (single.length === 1 && !FIRST_PAGE.test(doc.URL));
+  const alone = only && own.length === 1 && within.size === 1 && !within.has(null);
   return { blocks: all ? loose : own, alone };
 }
 
@@ -85,9 +89,6 @@ function* sold(
 const isOneOfMany = ({ root }: Cluster, blocks: readonly Cluster[]): boolean =>
   blocks.filter((other) => parentOf(other.root) === parentOf(root) && kindOf(other.root) === kindOf(root))
     .length >= LEAST_MEMBERS;
-
-/** The address of a shop's first page, whoever sent the visitor. */
-const FIRST_PAGE = /^https?:\/\/[^/]+\/(index\.\w+)?(\?(utm|fbclid|gclid|ref)[^#]*)?(#|$)/;
 
 /** The block that a page is about, as far as its place tells. */
 export interface OwnBlock {

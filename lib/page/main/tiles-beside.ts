@@ -1,6 +1,7 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
 import { leadsAway } from "../dom/link.ts";
+import { kindOf, LEAST_MEMBERS } from "../members.ts";
 import { BROKEN, SMALLEST_BARE } from "../picture/picture-sizes.ts";
 import { areaOf, type OwnBlock, ownBlock } from "./own-block.ts";
 
@@ -15,7 +16,7 @@ function isLinked({ pictures }: Cluster): boolean {
   return largest !== undefined && linked.includes(largest);
 }
 
-/** Whether nothing shows of the pictures beside a price: a chart of sizes, a film that opens on demand. */
+/** Whether nothing shows of the pictures beside a price: a chart of sizes, a film that opens on demand; in many alike, a second copy. */
 const isFoldedAway = ({ pictures, prices }: Cluster, { furniture }: Context): boolean =>
   pictures.every((picture) => areaOf(picture) === 0 && furniture.isHidden(picture)) &&
   prices.some(({ element }) => !furniture.isHidden(element));
@@ -48,11 +49,15 @@ export function* tilesBeside(
     if (i % STRIDE === 0) yield;
     if (!isLinked(cluster)) loose.add(cluster);
   }
-  const own = yield* ownBlock([...loose], single, buttons, context);
+  const seen = single.filter(({ root }) => !context.furniture.isHidden(root));
+  const own = yield* ownBlock([...loose], seen, buttons, context);
+  const folded = single.filter((cluster) => loose.has(cluster) && isFoldedAway(cluster, context));
+  const isAlone = ({ root }: Cluster) =>
+    folded.filter((other) => kindOf(other.root) === kindOf(root)).length < LEAST_MEMBERS;
+  const aside = new Set(folded.filter(isAlone));
   const beside = single.filter(
     (cluster) =>
-      !loose.has(cluster) ||
-      (cluster !== own?.cluster && mayBeTile(cluster) && !isFoldedAway(cluster, context)),
+      !loose.has(cluster) || (cluster !== own?.cluster && mayBeTile(cluster) && !aside.has(cluster)),
   );
   return { own, beside };
 }

@@ -8,15 +8,18 @@ import { settleMoney } from "./settle-money.ts";
 /** Texts looked at in one product. */
 const MOST_TEXTS = 40;
 /** Numbers as little else than money is written: in thousands that are kept apart, or with cents. */
-const LIKE_MONEY = /^(\d{1,3}([.,’' ]\d{3})+([.,]\d{2})?|\d{2,6}[.,]\d{2})$/;
+const LIKE_MONEY = /^(\d{1,3}([.,’' ]\d{3})+([.,]\d{2})?|\d{1,6}[.,]\d{2})$/;
 
 /** Marks that part it from what stands beside it. */
 const AROUND = /^[|/:–—-] ?| ?[|/]$/g;
 
 /** What a table or a list of facts says before a price. Common practice, no source. */
-const PRICE_LABEL =
-  /^(price|(our|sale|unit) price|preis|prix|precio|preço|prezzo|prijs|pris|cena|ár|pre[țt]|цена|ціна|τιμή|fiyat[ıi]?|harga|giá( bán)?|ราคา|السعر|قیمت|מחיר|価格|販売価格|[价價]格|售[价價]|판매 ?가격?|가격)\s*[:：]?$/iu;
+const LABEL =
+  "price|(?:our|sale|unit) price|preis|prix|precio|preço|prezzo|prijs|pris|cena|ár|pre[țt]|цена|ціна|τιμή|fiyat[ıi]?|harga|giá(?: bán)?|ราคา|السعر|قیمت|מחיר|価格|販売価格|[价價]格|售[价價]|판매 ?가격?|가격";
+const PRICE_LABEL = new RegExp(`^(?:${LABEL})\\s*[:：]?$`, "iu");
 const NUMBER = /^\d[\d.,’' ]*$/;
+/** The same and the price in one text: "precio: 3500". */
+const LABELLED_NUMBER = new RegExp(`^(?:${LABEL})\\s*[:：]\\s*(?=\\d[\\d.,’' ]*$)`, "iu");
 
 /** An amount without a sign, as money is written without one: "49,-". */
 function leafOf(element: Element, text: string, { readTag, hint }: Context): readonly PriceLeaf[] {
@@ -53,8 +56,10 @@ export function barePrices(root: Element, context: Context): readonly PriceLeaf[
   const walker = root.ownerDocument.createTreeWalker(root, 4);
   const found: PriceLeaf[] = [];
   for (let seen = 0; seen < MOST_TEXTS && walker.nextNode(); seen++) {
-    const text = plainText(walker.currentNode.nodeValue).replace(AROUND, "");
-    const element = LIKE_MONEY.test(text) ? parentOf(walker.currentNode) : null;
+    const written = plainText(walker.currentNode.nodeValue);
+    const text = written.replace(LABELLED_NUMBER, "").replace(AROUND, "");
+    const isPrice = LIKE_MONEY.test(text) || LABELLED_NUMBER.test(written);
+    const element = isPrice ? parentOf(walker.currentNode) : null;
     if (element) found.push(...leafOf(element, text, context));
   }
   return found.length === 1 ? found : [];

@@ -2,6 +2,7 @@ import { nameOf, parentOf } from "../dom/ancestors.ts";
 import { buys } from "../dom/buttons.ts";
 import { letters } from "../dom/letters.ts";
 import { iconSign } from "./icon-sign.ts";
+import { LONGEST_SIGN } from "./money-signs.ts";
 import { type Amount, readTag, type Tag, type WrittenAmount } from "./price.ts";
 import { DIGITS } from "./scan-money.ts";
 import { PART_NAME } from "./what-for.ts";
@@ -114,6 +115,9 @@ export function priceInField(element: Element): WrittenPrice | null {
   return denied || amounts.length === 0 ? null : { element, text, tag: text, words, amounts };
 }
 
+/** What a text node says; "" for anything else. */
+const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
+
 /** The price tag that a text node belongs to, or null where it is none. */
 export function priceLeafAt(node: Node): WrittenPrice | null {
   const written = node.nodeValue ?? "";
@@ -139,6 +143,13 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     const { tag, amounts } = inside?.denied === false ? inside : { tag: text, amounts: own };
     return { element, text, tag, words: alone.words, amounts };
   }
+  // "<b>24</b> euro": the sign is the next text, and no word stands before.
+  const behind = saidBy(element.previousSibling) ? "" : saidBy(element.nextSibling);
+  const signed = readTag(behind && behind.length <= LONGEST_SIGN ? `${text} ${behind}` : "");
+  if (signed.amounts.length > 0) {
+    const tag = `${text} ${behind}`;
+    return { element, text, tag, words: signed.words, amounts: signed.amounts };
+  }
   let plain: WrittenPrice | null = null;
   const figure = readTag(`${text},-`).amounts;
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
@@ -151,9 +162,9 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     if (amounts.some(({ amount }) => sameWhole([{ amount }], figure)))
       return { element: up, text: tag, tag, words, amounts };
     if (amounts.length > 0) break;
-    const signed = `${iconSign(up)} ${text}`;
-    if (signed.length > text.length + 1)
-      return { element: up, text, tag: signed, words, amounts: readTag(signed).amounts };
+    const iconed = `${iconSign(up)} ${text}`;
+    if (iconed.length > text.length + 1)
+      return { element: up, text, tag: iconed, words, amounts: readTag(iconed).amounts };
     if (bare) plain ??= { element: up, text, tag, words, amounts: figure };
   }
   return plain;

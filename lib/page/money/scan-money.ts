@@ -10,9 +10,11 @@ const BEHIND = new Set([":-", "/-", "d", "da", "br", "ks", "km", "mt", "lek", "Ø
 /** Codes of money that are words as well. */
 const WORDS = new Set(["gel", "try", "pen", "all", "mad", "bam"]);
 
-/** Whether a code is a word as it is written: "Gel 8" is a name, "GEL 8" money. */
+/** Whether a code is a word as it is written: "Gel 8" is a name, "GEL 8" money; "67 Br" is money, "67.1 BR" a model. */
 const isWord = (sign: string | null, written: string): boolean =>
-  sign !== null && WORDS.has(sign) && written !== sign.toUpperCase();
+  sign === "br"
+    ? written.startsWith("BR")
+    : sign !== null && WORDS.has(sign) && written !== sign.toUpperCase();
 
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
@@ -61,6 +63,8 @@ export function scanMoney(written: string): Scan {
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
     if (isWord(sign, text.slice(from, index).trimEnd().slice(-3))) sign = null;
+    // "R450" is in rand, "R16" a model.
+    if (sign === "r" && /^\d\d?$/.test(number) && before === lower.slice(from, index)) sign = null;
     let start = index;
     const behind = lower.slice(end, end + LONGEST_SIGN + GAP);
     if (sign) {

@@ -49,6 +49,27 @@ const countsOf = learned(
 export const commonness = (heading: Element, context: Context): number =>
   1 - 1 / (countsOf(context).get(nameKey(heading.textContent)) ?? 1);
 
+/** Pictures looked at in one reading, and places that those of one name lead to from which on it is no product's. */
+const MOST_PICTURES = 2000;
+const MANY_PLACES = 3;
+
+/** Where pictures of one name lead. */
+const placesOf = learned(
+  () => new Map<string, Set<string>>(),
+  (known, scopes) => {
+    const pictures = scopes.flatMap((scope) => allIn(scope, "a[href] img[alt]"));
+    for (const picture of pictures.slice(0, MOST_PICTURES)) {
+      const key = nameKey(picture.getAttribute("alt") ?? "");
+      const place = picture.closest("a")?.getAttribute("href");
+      if (key && place) known.set(key, (known.get(key) ?? new Set()).add(place));
+    }
+  },
+);
+
+/** Whether a template calls the pictures of all products so. */
+export const namesAnyPicture = (key: string, context: Context): boolean =>
+  (placesOf(context).get(key)?.size ?? 0) >= MANY_PLACES;
+
 /** A brand stands before different names, which are as a rule longer: a colour behind a name is shorter. */
 const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
   rests.size > 1 && [...rests].join("").length >= first.length * rests.size;

@@ -1,11 +1,14 @@
 import type { Cluster, Clustered } from "../clusters.ts";
 import { nearest } from "../dom/ancestors.ts";
+import { buttonsIn } from "../dom/buttons.ts";
 import { leadsToProduct, linkAway } from "../dom/link.ts";
 import { DOUBTS, type Doubted } from "../doubt/doubts.ts";
 import { foundProduct } from "../found-product.ts";
 import type { MainDraft } from "../main/main-draft.ts";
+import { priceOn } from "../main/main-price.ts";
 import { barePrices } from "../money/bare-price.ts";
 import type { FoundProduct } from "../product.ts";
+import type { Related } from "./related.ts";
 import { shelfTiles } from "./shelf.ts";
 import { tileRoot } from "./tile-root.ts";
 import { unpricedTiles } from "./unpriced.ts";
@@ -24,17 +27,17 @@ export const tileClusters = (clusters: readonly Cluster[], main: MainDraft | nul
 
 /**
  * Makes products of the tiles and of pictures that the page says are products; `main` is what the page is about, `related`
- * holds those without a price that it announces beside it. `doubted` hears of each that is none after all.
+ * what it announces beside that. `doubted` hears of each that is none after all.
  */
 export function* readTiles(
   { survey, context }: Clustered,
   main: MainDraft | null,
   tiles: readonly Cluster[],
-  related: ReadonlyMap<Element, readonly Element[]>,
+  related: Related,
   doubted?: Doubted,
 ): Generator<undefined, readonly FoundProduct[], undefined> {
   const products: FoundProduct[] = [];
-  const roots = new Set([...tiles.map(({ root }) => root), ...related.keys()]);
+  const roots = new Set([...tiles.map(({ root }) => root), ...related.unpriced.keys()]);
   const leads = ({ root }: Cluster) => (root.closest("a[href]") ?? root.querySelector("a[href]")) !== null;
   const leading = tiles.filter(leads).length;
   function* consider(
@@ -48,7 +51,8 @@ export function* readTiles(
       return product;
     };
     const othersLead = leading > tiles.length / 2;
-    const suspect = { root, pictures, prices, alone, othersLead, survey, context, product: make };
+    const announced = nearest(root, (up) => related.priced.has(up) || related.unpriced.has(up)) !== null;
+    const suspect = { root, pictures, prices, alone, othersLead, announced, survey, context, product: make };
     for (const doubt of DOUBTS) {
       // The browser compiles what a doubt looks for when it is first asked.
       yield;
@@ -69,11 +73,13 @@ export function* readTiles(
     return around !== null && (roots.has(around) || !leadsToProduct(linkAway(picture) ?? ""));
   };
   const unpriced = yield* unpricedTiles(survey, context, products, main, taken);
-  const known = [...unpriced, ...related];
+  const known = [...unpriced, ...related.unpriced];
   const others = main || products.length + known.length > 0 ? [] : yield* shelfTiles(survey, context);
   for (const [root, pictures] of [...known, ...others]) {
     const alone = tiles.length < 2 && unpriced.has(root);
-    yield* consider(root, { pictures, prices: barePrices(root, context) }, alone);
+    const bare = barePrices(root, context);
+    const onButton = bare.length > 0 ? [] : buttonsIn(root).flatMap((button) => priceOn(button, context));
+    yield* consider(root, { pictures, prices: [...bare, ...onButton.slice(0, 1)] }, alone);
   }
   return products;
 }

@@ -5,7 +5,7 @@ import type { MainDraft } from "../main/main-draft.ts";
 import { kindOf } from "../members.ts";
 
 /** Headings, or what is called one. */
-const HEADINGS = 'h1,h2,h3,h4,h5,h6,[class*="title" i],[class*="heading" i]';
+const HEADINGS = 'h1,h2,h3,h4,h5,h6,header,[class*="title" i],[class*="heading" i]';
 /** Headings looked at, and those between two yields. */
 const MOST_HEADINGS = 300;
 const STRIDE = 40;
@@ -45,17 +45,27 @@ function announcedBy(heading: Element, first: Element, pictures: readonly Elemen
   return [];
 }
 
+/** What a product's page announces beside its own. */
+export interface Related {
+  /** Products without a price, each with its pictures. */
+  readonly unpriced: ReadonlyMap<Element, readonly Element[]>;
+  /** The tiles among those that have a price. */
+  readonly priced: ReadonlySet<Element>;
+}
+
 /**
- * Products without a price under a heading of a product's page that announces others, each with its pictures: it takes
- * neither a link nor a telling name to be one there. `priced`: the tiles that have a price
+ * Products under a heading of a product's page that announces others: it takes neither a link nor a telling name to be
+ * one there. `priced`: the tiles that have a price
  */
 export function* relatedTiles(
   { survey, context: { doc, furniture } }: Clustered,
   main: MainDraft | null,
   priced: readonly Cluster[],
-): Generator<undefined, ReadonlyMap<Element, readonly Element[]>, undefined> {
+): Generator<undefined, Related, undefined> {
   const tiles = new Map<Element, readonly Element[]>();
-  if (!main) return tiles;
+  const announced = new Set<Element>();
+  const related = { unpriced: tiles, priced: announced };
+  if (!main) return related;
   const roots = new Set(priced.map(({ root }) => root));
   const free = survey.pictures.filter((picture) => !nearest(picture, (up) => roots.has(up)));
   yield;
@@ -64,8 +74,11 @@ export function* relatedTiles(
     const said = plainText(heading.textContent);
     if (said.length > LONGEST_HEADING || !RELATED.test(said) || furniture.isApart(heading)) continue;
     const next = survey.pictures.find((picture) => follows(heading, picture));
-    // Where those that it announces have a price, they are known.
-    if (!next || !free.includes(next)) continue;
+    if (!next) continue;
+    if (!free.includes(next)) {
+      for (const tile of announcedBy(heading, next, survey.pictures)) announced.add(tile);
+      continue;
+    }
     for (const tile of announcedBy(heading, next, free)) {
       tiles.set(
         tile,
@@ -74,5 +87,5 @@ export function* relatedTiles(
     }
     yield;
   }
-  return tiles;
+  return related;
 }

@@ -1,10 +1,11 @@
 import type { Context } from "../context.ts";
-import { parentOf } from "../dom/ancestors.ts";
+import { follows, parentOf } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import { bareName, linesOf, nameKey, plainText } from "../dom/plain-text.ts";
+import { isStruck } from "../money/is-struck.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
-import { commonness, nameInHeading } from "./brands.ts";
+import { commonness, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { isSticker } from "./stickers.ts";
 
 /** Letters beside a price in one text from which on they may be the name of the product. */
@@ -33,6 +34,15 @@ const FACTS = /\s[·•|]\s/;
 /** Nor is a sentence, or a label with what it is for. */
 const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
 
+/** What a template calls the picture of any product. */
+const ANY_PICTURE =
+  /^(product|produkt|produit|producto|produto|prodotto|ürün|товар|image|img|photo|foto|picture|bild|imagen?|immagine|item|artikel)(name|image|img|photo|foto|picture|resmi)?\d*$/;
+
+/** Characters of a name that is broken into lines by hand, with its white space, and what none of its lines has: money, a measure, a label, what became of it. */
+const LONGEST_BROKEN = 100;
+const NO_LINE =
+  /\d{2}|[:：|·$€£₹%]|\b(sold|stock|agotado|esgotado|esaurito|épuisé|ausverkauft|uitverkocht|slutsåld)\b/i;
+
 interface Guess {
   readonly text: string;
   /** The heading that the text is all of, if it is. */
@@ -48,7 +58,8 @@ const remembered = new Map<string, number>();
 const MOST_REMEMBERED = 2000;
 
 /** Class names that say how a thing looks and not what it is: "transition-colors", "hover:text-label". */
-const LOOKS = /\S*:\S*|(^|\s)(transition|text|bg|font|border|ring|line|tracking|leading)-\S*/g;
+const LOOKS =
+  /\S*:\S*|(^|\s)((transition|text|bg|font|border|ring|line|tracking|leading)-|colou?r-(black|white|gr[ae]y|red|dark|light|primary|secondary|main))\S*/g;
 
 function judge(wording: string, heading: boolean): number {
   const names = wording.replace(LOOKS, " ");
@@ -120,7 +131,7 @@ function weigh(
   if (score + MOST_BY_WORDS <= least) return null;
   const whole = plainText(marked?.textContent);
   const from = whole && whole.length < LONGEST_MARKED ? marked : null;
-  const text = from ? whole : plainText(written);
+  const text = from ? whole : plainText(wholeLine(written, holder));
   const key = nameKey(text);
   if (ACTION.test(text) || (!marked && isSticker(text))) score -= 5;
   if (key.length < 3 || ABOUT.test(text)) score -= 4;
@@ -134,11 +145,21 @@ function weigh(
   return { text, from, score };
 }
 
-/** Whether a text is an amount with no more than a short word. */
+/** The text of which `written` is a line, where its element holds no more than few words broken by hand; else `written`. */
+function wholeLine(written: string, { childNodes, textContent }: Element): string {
+  const isBroken = childNodes.length > 1 && textContent.length < LONGEST_BROKEN;
+  const isLine = ({ nodeType, nodeName, nodeValue }: Node) =>
+    nodeName === "BR" || (nodeType === 3 && !NO_LINE.test(nodeValue ?? ""));
+  return isBroken && [...childNodes].every(isLine)
+    ? [...childNodes].map(({ nodeValue }) => nodeValue ?? " ").join("")
+    : written;
+}
+
+/** Whether a text is an amount with no more than short words. */
 function saysOnlyMoney(text: string, { readTag }: Context): boolean {
   if (!/\d/.test(text)) return false;
   const { amounts, words } = readTag(text);
-  return amounts.length > 0 && letters(words) < SHORTEST_NAME;
+  return amounts.length > 0 && words.split(/\s+/).every((word) => letters(word) < SHORTEST_NAME);
 }
 
 /** A name without the prices that stand behind it in one heading or link. */
@@ -160,7 +181,8 @@ function nameBehindBrand(root: Element, brand: string, alt: string): string | un
 
 /**
  * The name of the product in `root`: what is marked as a heading or a name, else what its picture or link is called,
- * else its most telling text. "" where there is none. `prices` are texts that are no names.
+ * else its most telling text. "" where there is none. `prices` are texts that are no names; of what a page is about, whose
+ * name stands before them, `upTo` is the first.
  */
 export function titleIn(
   root: Element,
@@ -168,8 +190,11 @@ export function titleIn(
   link: Element | null,
   prices: readonly PriceLeaf[],
   context: Context,
+  upTo?: Element,
 ): string {
-  const alt = plainText(image?.getAttribute("alt"));
+  const called = plainText(image?.getAttribute("alt"));
+  const isAny = ANY_PICTURE.test(nameKey(called)) || namesAnyPicture(nameKey(called), context);
+  const alt = isAny ? "" : called;
   const altKey = nameKey(alt);
   const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
@@ -180,10 +205,11 @@ export function titleIn(
     const parent = parentOf(node);
     const written = node.nodeValue ?? "";
     if (!parent || !/\p{L}/u.test(written)) continue;
+    if (upTo && best.text && follows(upTo, parent)) break;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
     const part = written.replace(/\s+/g, " ").trim();
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
-    if (price && letters(price.words) < SHORTEST_NAME) continue;
+    if (price && (letters(price.words) < SHORTEST_NAME || isStruck(price.element))) continue;
     n++;
     const guess = weigh(written, parent, root, address, told, best.score, context);
     const isBetter = guess && guess.score > best.score && !(price && guess.score <= UNTOLD);

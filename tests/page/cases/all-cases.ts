@@ -3,6 +3,7 @@ import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
 import { NAMES_AMONG_BADGES } from "./names-among-badges.ts";
+import { NAMES_AND_SIGNS } from "./names-and-signs.ts";
 import type { PageCase } from "./page-case.ts";
 import { PAGES_OF_SERVICES } from "./pages-of-services.ts";
 import { PAGES_WITHOUT_PRODUCTS } from "./pages-without-products.ts";
@@ -27,6 +28,7 @@ import { SHOPS_WITHOUT_PRICES } from "./shops-without-prices.ts";
 import { TAKEN_ALREADY } from "./taken-already.ts";
 import { TILE_CASES } from "./tiles.ts";
 import { TILES_BY_WHAT_THEY_SAY } from "./tiles-by-what-they-say.ts";
+import { TOLD_BY_LITTLE } from "./told-by-little.ts";
 import { WHOLE_PAGES } from "./whole-pages.ts";
 
 /** Every invented page, by what it is about. */
@@ -60,4 +62,6 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["what is paid in parts", PAID_IN_PARTS],
   ["pictures to come", PICTURES_TO_COME],
   ["names among badges", NAMES_AMONG_BADGES],
+  ["names and signs", NAMES_AND_SIGNS],
+  ["what little tells", TOLD_BY_LITTLE],
 ];

@@ -207,8 +207,8 @@ export const SHOPS_BY_MANY_HANDS: readonly PageCase[] = [
       .join("")}</ul>`,
     kind: "listing",
     products: expected(
-      "مانتو کتان | 890000 | | manto.jpg",
-      "شال نخی | 245000 | | shawl.jpg",
+      "مانتو کتان | 890000 | IRT | manto.jpg",
+      "شال نخی | 245000 | IRT | shawl.jpg",
       "پیراهن ساتن | | | satin.jpg",
     ),
     layout: true,
