@@ -59,9 +59,11 @@ function byFront(
   return ranked.sort((a, b) => a.rank - b.rank);
 }
 
-/** Of several prices those that are seen, not crossed out and no instalments, if any: what a law asks for may be struck and lower. */
-function standing(prices: readonly PriceLeaf[], { furniture }: Context): readonly PriceLeaf[] {
-  if (prices.length < 2) return prices;
+/** Of several prices those that are seen, have a sign, are not crossed out and no instalments, if any: what a law asks for may be struck and lower. */
+function standing(all: readonly PriceLeaf[], { furniture }: Context): readonly PriceLeaf[] {
+  if (all.length < 2) return all;
+  const signed = all.filter(({ amounts }) => amounts.some(({ meant }) => meant !== null));
+  const prices = signed.length > 0 ? signed : all;
   const seen = prices.filter(({ element }) => !furniture.isHidden(element));
   const valid = seen.filter(({ element }) => !isStruck(element));
   const whole = valid.filter((price) => !isNamedPart(price));

@@ -1,5 +1,4 @@
 import { isPlain, nearest, within } from "./dom/ancestors.ts";
-import { buttonsIn, buys } from "./dom/buttons.ts";
 import { leadsToCollection, leadsToProduct } from "./dom/link.ts";
 import { readTag } from "./money/price.ts";
 import type { WrittenPrice } from "./money/price-leaf.ts";
@@ -14,6 +13,8 @@ export interface Places {
   readonly survey: Survey<WrittenPrice>;
   /** True where the whole page was looked over: then it may be about one product. */
   readonly whole: boolean;
+  /** Whether something besides prices says that there are products: data, markup, addresses. */
+  readonly mayShow: () => boolean;
   /** What a short text says of money; brought along, so that the second half needs no second copy. */
   readonly readTag: typeof readTag;
 }
@@ -25,8 +26,9 @@ const PRODUCT_LINKS = ["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${
 const PRODUCT_NAMES = '[class*="product" i] a[href]';
 
 /** Pictures from which on they may be of products in a list that shows no amount with a sign, and what such a page has. */
-const SHELF = 4;
-const SHELVES = '[class*="product" i],[class*="goods" i],[class*="cart" i],a[href*="/cart" i]';
+const SHELF = 3;
+const SHELVES =
+  '[class*="product" i],[class*="goods" i],[class*="price" i],[class*="cart" i],a[href*="/cart" i]';
 
 /** Markup and data that describe products. */
 const DESCRIBED =
@@ -37,16 +39,27 @@ const isDescribed = (scope: Document | Element): boolean =>
   within(scope, DESCRIBED).length > 0 ||
   within(scope, 'script[type*="ld+json" i]').some(({ textContent }) => DESCRIBES.test(textContent));
 
-/** The places, or null where nothing can come of them. */
-function worthwhile(places: Places): Places | null {
-  const { doc, whole, survey } = places;
-  if (survey.prices.length > 0) return places;
+/** What could be pressed to buy: without it, a page that shows no price sells nothing. */
+const PRESSED = 'button,[type=submit],[class*="btn"],[class*="cart" i]';
+
+/** The places, or null where nothing can come of them; `described`: data that was added says that there are products. */
+function placesOf(
+  doc: Document,
+  scopes: Places["scopes"],
+  survey: Places["survey"],
+  whole: boolean,
+  described = false,
+): Places | null {
   const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
-  const sells = () => leadsToProduct(doc.URL) || buttonsIn(doc).some(buys) || lists();
   const shows = () => survey.pictures.length >= SHELF && doc.querySelector(SHELVES) !== null;
-  const told = () =>
-    doc.querySelector(PRODUCT_LINKS) !== null || (whole && (sells() || shows())) || isDescribed(doc);
-  return survey.pictures.length > 0 && told() ? places : null;
+  const mayShow = () =>
+    described ||
+    doc.querySelector(PRODUCT_LINKS) !== null ||
+    (whole && (leadsToProduct(doc.URL) || lists() || shows())) ||
+    isDescribed(doc);
+  const maySell = () => mayShow() || (whole && doc.querySelector(PRESSED) !== null);
+  const isWorthwhile = described || survey.prices.length > 0 || (survey.pictures.length > 0 && maySell());
+  return isWorthwhile ? { doc, scopes, survey, whole, mayShow, readTag } : null;
 }
 
 /**
@@ -57,7 +70,7 @@ export function* findPlaces(doc: Document): Generator<undefined, Places | null, 
   if (!doc.defaultView || !doc.body) return null;
   const survey = yield* surveyOf([doc.body]);
   yield;
-  return worthwhile({ doc, scopes: [doc], survey, whole: true, readTag });
+  return placesOf(doc, [doc], survey, true);
 }
 
 /** The same in nodes that a page added later, without reading the rest of it again. */
@@ -71,6 +84,6 @@ export function* findAddedPlaces(
   // Data that comes before its tiles is read for them.
   const described = plain.some(isDescribed);
   if (scopes.length === 0 && !described) return null;
-  const places = { doc, scopes: plain, survey: yield* surveyOf(scopes), whole: false, readTag };
-  return described ? places : worthwhile(places);
+  const survey = yield* surveyOf(scopes);
+  return placesOf(doc, plain, survey, false, described);
 }

@@ -1,10 +1,12 @@
 import { clustersOf } from "./clusters.ts";
 import { readContext } from "./context.ts";
+import { buttonsIn, buys } from "./dom/buttons.ts";
 import type { Doubted } from "./doubt/doubts.ts";
 import { foundProduct } from "./found-product.ts";
 import type { MainDraft } from "./main/main-draft.ts";
 import { mainProduct } from "./main/main-product.ts";
 import { settleSurvey } from "./money/settle-money.ts";
+import { withoutOtherButtons } from "./money/without-other-buttons.ts";
 import type { Places } from "./places.ts";
 import type { FoundPage, FoundProduct } from "./product.ts";
 import { readTiles, tileClusters } from "./tile/read-tiles.ts";
@@ -31,8 +33,12 @@ function without(draft: MainDraft, others: ReadonlyMap<Element, readonly Element
  * changed. `doubted` hears what was taken for a product and is none.
  */
 export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
+  const seen = withoutOtherButtons(found.survey);
+  const mayShow = () => found.mayShow() || (found.whole && buttonsIn(found.doc).some(buys));
+  if (seen.prices.length === 0 && !mayShow()) return { kind: "none", products: [] };
+  yield;
   const context = yield* readContext(found);
-  const survey = settleSurvey(found.survey, context.hint);
+  const survey = settleSurvey(seen, context.hint);
   const places = yield* withoutHiddenCards({ context, survey, clusters: yield* clustersOf(survey) });
   const draft = found.whole ? yield* mainProduct(places) : null;
   const related = yield* relatedTiles(places, draft, tileClusters(places.clusters, draft));

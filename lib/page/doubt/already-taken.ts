@@ -19,7 +19,7 @@ const SETTLED_HEADING =
 
 /** Headings of baskets. */
 const BASKET_HEADING =
-  /^((your|my|shopping|ihr|dein|mein|votre|mon|tu|mi|il tuo|o seu|meu|jouw|mijn|din|min|twój|mój) )*((shopping )?(cart|bag|basket|trolley)|(einkaufs)?wagen|warenkorb|panier( d.achat)?|carrito( de (la )?compras?)?|cesta( de (la )?compra)?|carrello|carrinho( de compras)?|sacola|winkel(wagen|mand)(je)?|varukorg|kundvagn|koszyk|カート|買い物かご|장바구니|购物车|購物車|корзина|кошик|košík|košarica|korpa|корпа|кошница|kosár|καλάθι( αγορών)?|sepetim|(alışveriş )?sepeti?|indkøbskurv|kurv|handlekurv|ostoskori|coș(ul)?( de cumpărături)?|עגלת קניות|סל( ה)?קניות|سلة (التسوق|المشتريات)|عربة التسوق)[^a-zà-ž]*$/;
+  /^((your|my|shopping|ihr|dein|mein|votre|mon|tu|mi|il tuo|o seu|meu|jouw|mijn|din|min|twój|mój) )*((shopping )?(cart|bag|basket|trolley)|(einkaufs)?wagen|warenkorb|panier( d.achat)?|carrito( de (la )?compras?)?|cesta( de (la )?compra)?|carrello|carrinho( de compras)?|sacola|winkel(wagen|mand)(je)?|varukorg|kundvagn|koszyk|カート|買い物かご|장바구니|购物车|購物車|корзина|кошик|košík|košarica|giỏ hàng( của (bạn|tôi))?|keranjang( belanja)?|ตะกร้าสินค้า|سبد خرید|korpa|корпа|кошница|kosár|καλάθι( αγορών)?|sepetim|(alışveriş )?sepeti?|indkøbskurv|kurv|handlekurv|ostoskori|coș(ul)?( de cumpărături)?|עגלת קניות|סל( ה)?קניות|سلة (التسوق|المشتريات)|عربة التسوق)[^a-zà-ž]*$/;
 
 const REMOVE =
   /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
@@ -39,9 +39,13 @@ const MOST_TEXT = 600;
 
 /** Names of more than one word that addresses give a basket; bags are wares as well. */
 const BASKET_WORDS =
-  /^((show|view|my|shopping|goto|see|list)[-_]?(cart|basket)|(cart|basket)[-_]?(list|view|page|show|index|items|details?))$/;
+  /^((show|view|my|shop|shopping|goto|see|list)[-_]?(cart|basket)|(cart|basket)[-_]?(list|view|page|show|index|items|details?))$/;
 
-type Page = "basket" | "settled" | "other";
+/** What addresses call the list of what a person would like to have: nothing there is taken, though all can be removed. */
+const WISHED_PATH =
+  /\/[^/]*(wish-?_?list|likes?[-_]?list|my-?likes|favou?rit|merkzettel|wunschliste|(mes-?|meine-?)favori|preferiti|ulubione)[^/]*\/?$/;
+
+type Page = "basket" | "settled" | "wished" | "other";
 
 /** What pages are, found out once. */
 const pages = new WeakMap<Context, Page>();
@@ -57,6 +61,7 @@ function kindOf(context: Context): Page {
   const { doc } = context;
   const paths = pathsOf(doc);
   const heading = pageHeading(context) || headingInSecond(context);
+  if (paths.some((path) => WISHED_PATH.test(path))) return "wished";
   if (paths.some((path) => SETTLED_PATH.test(path)) || SETTLED_HEADING.test(heading)) return "settled";
   const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
   const isBasket = (name: string) => BASKET_NAMES.includes(name) || BASKET_WORDS.test(name);
@@ -70,7 +75,7 @@ function kindOnce(context: Context): Page {
 }
 
 /** Whether a page is a basket or about orders or the check-out, so that it is about no product. */
-export const isBought = (context: Context): boolean => kindOnce(context) !== "other";
+export const isBought = (context: Context): boolean => ["basket", "settled"].includes(kindOnce(context));
 
 const removes = (control: Element): boolean => {
   const said = ["class", "aria-label", "title", "name", "value"].map((name) => control.getAttribute(name));
@@ -83,7 +88,7 @@ const removes = (control: Element): boolean => {
  */
 export function isAlreadyTaken(root: Element, survey: Survey, context: Context): boolean {
   const page = kindOnce(context);
-  if (page === "settled") return true;
+  if (page === "settled" || page === "wished") return page === "settled";
   const own = survey.picturesIn.get(root) ?? 0;
   let line = root;
   for (let up = parentOf(root), step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {

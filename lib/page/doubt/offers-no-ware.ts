@@ -1,4 +1,5 @@
 import type { Context } from "../context.ts";
+import { parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
 import { leadsToProduct } from "../dom/link.ts";
 import { pageHeading, pathOf, pathsOf } from "../dom/page-heading.ts";
@@ -46,9 +47,16 @@ function callsElsewhere({ root, title }: FoundProduct): boolean {
   });
 }
 
+/** A tile, or what holds it and no other picture: a button that buys may stand beside the link that is all of the tile. */
+function withButtons(root: Element): Element {
+  const around = parentOf(root);
+  const pictures = around?.querySelectorAll("img").length;
+  return around && pictures === root.querySelectorAll("img").length ? around : root;
+}
+
 /** What is put into a basket, lies where products lie or is described as a product is a ware, whatever is said around it. */
 const isWare = ({ root, link, evidence }: FoundProduct): boolean =>
-  evidence.includes("structured") || leadsToProduct(link ?? "") || buttonsIn(root).some(buys);
+  evidence.includes("structured") || leadsToProduct(link ?? "") || buttonsIn(withButtons(root)).some(buys);
 
 /** Whether a name is that of a voucher. */
 export const namesVoucher = (title: string): boolean => VOUCHER.test(title.toLowerCase());

@@ -1,5 +1,5 @@
 import type { Context } from "../context.ts";
-import { follows, nameOf, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
 import { labelled } from "../dom/labelled.ts";
 import { letters } from "../dom/letters.ts";
@@ -43,7 +43,7 @@ const sizeOf = (element: Element): number =>
 
 /** What markup calls the name of the product that a page is about. Common practice, no source. */
 const PRODUCT_NAMED =
-  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main|card)?[-_]*(name|title|nom|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
+  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main|card)?[-_]*(name|title|nom[eb]?|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
 /** What all such names have in them. */
 const NAMED = ["na", "tit", "nom", "urun", "pham"];
 const NAMED_CLASS = NAMED.map((part) => `[class*="${part}" i]`).join();
@@ -92,13 +92,15 @@ function* namedByHead({ doc, furniture }: Context): Generator<undefined, Element
 function largestBy(buttons: readonly Element[], survey: Survey): Element | null {
   const [button = null] = buttons;
   const block = nearest(button, (up) => survey.picturesIn.has(up) && survey.pricesIn.has(up));
-  if (!block || WHOLE.test(block.tagName) || !buttons.every((one) => block.contains(one))) return null;
+  if (!block || /^(HTML|BODY)$/.test(block.tagName) || !buttons.every((one) => block.contains(one)))
+    return null;
   const priced = new Set(survey.prices.map(({ element }) => element));
   const walker = block.ownerDocument.createTreeWalker(block, 4);
   let best: { element: Element | null; size: number } = { element: null, size: 0 };
   for (let seen = 0; seen < MOST_NEAR && walker.nextNode(); seen++) {
     const element = parentOf(walker.currentNode);
     if (!element || letters(walker.currentNode.nodeValue ?? "") < 3 || priced.has(element)) continue;
+    if (isAboutAny(element)) continue;
     const size = sizeOf(element);
     if (size > best.size) best = { element, size };
   }
@@ -121,7 +123,7 @@ export const firstRank = (context: Context): readonly Element[] =>
 
 /**
  * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's
- * name; what the page's head names; what markup or a table of facts calls a product's name; all other headings; then the largest text by the
+ * name; what the page's head names; what markup or a table of facts calls a product's name; all other headings, the lowest ranks last; then the largest text by the
  * buttons that buy, where those stand together; at last what any product's page says.
  */
 export function* mainHeadings(
@@ -149,6 +151,8 @@ export function* mainHeadings(
     (heading) => !leadsElsewhere(heading) && !isAboutAny(heading),
   );
   if (others.length > 0) yield others;
+  const small = shown("h5,h6").filter((heading) => !leadsElsewhere(heading) && !isAboutAny(heading));
+  if (small.length > 0) yield small;
   const large = largestBy(
     buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one)),
     survey,

@@ -6,7 +6,7 @@ export const THOUSANDTHS: ReadonlySet<string> = new Set(["KWD", "BHD", "OMR", "J
  * separator before exactly three digits parts thousands, unless the currency counts in `thousandths`.
  */
 export function parseAmount(written: string, thousandths = false): number {
-  const text = written.replace(/[ '’٬]/g, "").replaceAll("٫", ".");
+  const text = written.replace(/[ '’٬/]/g, "").replaceAll("٫", ".");
   const last = Math.max(text.lastIndexOf("."), text.lastIndexOf(","));
   if (last < 0) return Number(text);
   const fraction = text.slice(last + 1);

@@ -1,5 +1,4 @@
-import { nameOf, parentOf } from "../dom/ancestors.ts";
-import { buys } from "../dom/buttons.ts";
+import { parentOf } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { iconSign } from "./icon-sign.ts";
 import { LONGEST_SIGN } from "./money-signs.ts";
@@ -33,8 +32,6 @@ const STEPS_UP = 3;
 
 const FIGURE = new RegExp(`[${DIGITS}]`);
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
-/** What markup calls a button that may show no more than the price. */
-const BASKET_NAME = /cart|buy|basket/i;
 const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
 
 /** Whether blocks lie on both sides of a text. */
@@ -115,6 +112,9 @@ export function priceInField(element: Element): WrittenPrice | null {
   return denied || amounts.length === 0 ? null : { element, text, tag: text, words, amounts };
 }
 
+/** What shows no price: what is no text of the page, and choices, of which labels without a field are none. */
+const NO_TAG = "script,style,noscript,template,option,label[for],label:has(input,select),textarea";
+
 /** What a text node says; "" for anything else. */
 const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
 
@@ -129,10 +129,9 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   const alone = readTag(letters(text) > MOST_LETTERS ? "" : text);
   const own = alone.amounts;
   if (own.length === 0 && !FIGURES.test(text)) return null;
-  if (element.closest("script,style,noscript,template,option,label,textarea")) return null;
-  // What a button says is a price where it says to buy: "Add to bag for €49".
-  const button = element.closest("button");
-  if (button && (own.length === 0 || !(buys(button) || BASKET_NAME.test(nameOf(button))))) return null;
+  if (element.closest(NO_TAG)) return null;
+  // A button says its price in full: "Add to bag for €49".
+  if (own.length === 0 && element.closest("button")) return null;
   if (isInProse(element)) return null;
   if (own.length > 0) {
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
@@ -145,11 +144,9 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   }
   // "<b>24</b> euro": the sign is the next text, and no word stands before.
   const behind = saidBy(element.previousSibling) ? "" : saidBy(element.nextSibling);
-  const signed = readTag(behind && behind.length <= LONGEST_SIGN ? `${text} ${behind}` : "");
-  if (signed.amounts.length > 0) {
-    const tag = `${text} ${behind}`;
-    return { element, text, tag, words: signed.words, amounts: signed.amounts };
-  }
+  const signed = `${text} ${behind}`;
+  const { amounts, words } = readTag(behind.length > LONGEST_SIGN ? "" : signed);
+  if (amounts.length > 0) return { element, text, tag: signed, words, amounts };
   let plain: WrittenPrice | null = null;
   const figure = readTag(`${text},-`).amounts;
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
@@ -158,9 +155,9 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     const names = `${up.className} ${up.getAttribute("itemprop")}`;
     const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && /^[\d.,' ]+$/.test(text);
     const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag);
-    // The amount begins with this figure, or it is another's: sizes stand beside a price.
-    if (amounts.some(({ amount }) => sameWhole([{ amount }], figure)))
-      return { element: up, text: tag, tag, words, amounts };
+    // The amount begins with this figure, which is there but once, or it is another's: sizes stand beside a price.
+    const own = amounts.some(({ amount }) => sameWhole([{ amount }], figure));
+    if (own && tag.split(text).length < 3) return { element: up, text: tag, tag, words, amounts };
     if (amounts.length > 0) break;
     const iconed = `${iconSign(up)} ${text}`;
     if (iconed.length > text.length + 1)

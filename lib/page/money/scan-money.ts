@@ -2,19 +2,17 @@ import { SOME } from "./amount-mark.ts";
 import { LONGEST_SIGN, signAt, tellsWhich } from "./money-signs.ts";
 
 const NUMBER =
-  /\d{1,3}(?:[., '’٬]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
+  /\d{1,3}(?:[., '’٬/]\d{3})+(?:[.,٫]\d{1,2})?(?!\d)|\d{1,2}(?:,\d{2})+,\d{3}(?:\.\d+)?|\d+(?:[.,٫]\d{1,3})?/g;
 
 /** Short words and marks that are signs of money behind amounts alone. */
 const BEHIND = new Set([":-", "/-", "d", "da", "br", "ks", "km", "mt", "lek", "د"]);
 
 /** Codes of money that are words as well. */
-const WORDS = new Set(["gel", "try", "pen", "all", "mad", "bam"]);
+const WORDS = new Set(["gel", "try", "pen", "all", "mad", "bam", "br"]);
 
 /** Whether a code is a word as it is written: "Gel 8" is a name, "GEL 8" money; "67 Br" is money, "67.1 BR" a model. */
 const isWord = (sign: string | null, written: string): boolean =>
-  sign === "br"
-    ? written.startsWith("BR")
-    : sign !== null && WORDS.has(sign) && written !== sign.toUpperCase();
+  sign !== null && WORDS.has(sign) && (written === sign.toUpperCase()) === (sign === "br");
 
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
@@ -62,7 +60,16 @@ export function scanMoney(written: string): Scan {
     let sign = signAt(before, true);
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
-    if (isWord(sign, text.slice(from, index).trimEnd().slice(-3))) sign = null;
+    if (
+      isWord(
+        sign,
+        text
+          .slice(from, index)
+          .trimEnd()
+          .slice(-(sign ?? "").length),
+      )
+    )
+      sign = null;
     // "R450" is in rand, "R16" a model.
     if (sign === "r" && /^\d\d?$/.test(number) && before === lower.slice(from, index)) sign = null;
     let start = index;
@@ -81,7 +88,7 @@ export function scanMoney(written: string): Scan {
       // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days.
       if (sign === "r" || sign === "n" || sign === "nt" || (sign === "d" && !/[.,]\d{3}$/.test(number)))
         sign = null;
-      if (isWord(sign, text.slice(end).trimStart().slice(0, 3))) sign = null;
+      if (isWord(sign, text.slice(end).trimStart().slice(0, sign?.length))) sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);
       if (sign) end += behind.length - behind.trimStart().length + sign.length;
       else if (dashed) end += 2;

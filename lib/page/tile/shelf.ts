@@ -11,8 +11,9 @@ import type { Survey } from "../survey.ts";
 
 /** Levels above a picture within which a member of a list is looked for. */
 const LEVELS = 6;
-/** Members from which on a list may be one of products, and those looked at. */
+/** Members from which on a list may be one of products; in which each is called a product's tile; and those looked at. */
 const LEAST = 4;
+const LEAST_CALLED = 3;
 const MOST = 200;
 /** Pictures looked at between two yields. */
 const STRIDE = 4;
@@ -21,11 +22,16 @@ const MOST_TEXT = 1500;
 /** Words of a product's name, on an average; groups have fewer. Of letters in scripts that part no words. */
 const NAME_WORDS = 3;
 const NAME_LETTERS = 8;
+/** The same where each is called a product's tile. */
+const TILE_WORDS = 2;
 /** The part of a list that must tell the same. */
 const MOST_OF_THEM = 0.75;
 
 const PRODUCT_NAME =
   /(^|[\s_-])(product|goods|prd)([-_]?(item|card|tile|box|name|title|info))?([\s_-]|$)|(product|goods|prd)[-_]?(item|card|tile|name|title|nm)/i;
+/** What markup calls the tile of one product, and the place of its price, which may be empty. */
+const TILE_NAME = /(^|[\s_-])product[-_]?(item|card|tile|box)([\s_-]|$)/i;
+const PRICE_NAME = /pri(c|x|jz)|preis|prec|prez|cena/i;
 const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article|news|post|team|member/i;
 
 /** Lists of pictures with words, each with its members and their pictures. */
@@ -47,7 +53,9 @@ function* listsOf(
       member = list;
     }
   }
-  return [...lists.values()].flatMap((kinds) => [...kinds.values()]).filter(({ size }) => size >= LEAST);
+  return [...lists.values()]
+    .flatMap((kinds) => [...kinds.values()])
+    .filter(({ size }) => size >= LEAST_CALLED);
 }
 
 /** How much a name says, in words; scripts that part none count their letters. */
@@ -72,6 +80,7 @@ export function* shelfTiles(
     yield;
     const found = new Map<Element, readonly Element[]>();
     const products: FoundProduct[] = [];
+    let titled = 0;
     let called = 0;
     let bought = 0;
     for (const [root, pictures] of list) {
@@ -83,19 +92,23 @@ export function* shelfTiles(
         context,
       );
       if (!product || leadsToGroup(product.link ?? "")) continue;
+      // Tiles of groups are called so too, but lead somewhere.
+      const isTile = TILE_NAME.test(nameOf(root)) && product?.link === null;
+      if (isTile || names.some((name) => PRICE_NAME.test(name))) titled++;
       if (names.some((name) => PRODUCT_NAME.test(name))) called++;
       if (buttonsIn(root).some(buys)) bought++;
       products.push(product);
       found.set(root, pictures);
     }
     const all = list.size;
+    if (all < LEAST && titled < all) continue;
     const distinct = new Set(products.map(({ title }) => title)).size;
     if (!isMost(products.length, all) || !isMost(distinct, all)) continue;
     const words = products.reduce((sum, { title }) => sum + sizeOf(title), 0) / products.length;
     const priced = products.filter(({ price }) => price !== null).length;
     const sold = (isMost(priced, all) || isMost(bought, all)) && hasBasket(context);
-    if (sold || (isMost(called, all) && words >= NAME_WORDS))
-      for (const [root, pictures] of found) shelves.set(root, pictures);
+    const told = (isMost(called, all) && words >= NAME_WORDS) || (titled === all && words >= TILE_WORDS);
+    if (sold || told) for (const [root, pictures] of found) shelves.set(root, pictures);
   }
   return shelves;
 }

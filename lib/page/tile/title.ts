@@ -18,7 +18,7 @@ const MOST_TEXT = 600;
 
 const TITLE_NAME = /title|name|heading|caption|ttl|nome|nombre|naam|namn|nazwa|titre|titulo/i;
 const OTHER_NAME =
-  /brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
+  /sub-?(title|head)|brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
 /** Names of descriptions, unless they name a part of one. */
 const DESCRIPTION_NAME = /desc|excerpt/i;
 const ACTION =

@@ -130,4 +130,40 @@ export const NAMES_AND_SIGNS: readonly PageCase[] = [
     ),
     layout: true,
   },
+  {
+    name: "a line under the name that is called a subtitle, and the same amount once more without its sign",
+    head: GRID,
+    body: `<div class="g">${["NEROLI", "ILAUN", "WILD ROSE"].map((name, i) => `<div class="product-item"><div style="width:220px;height:280px;background-image:url('/i/scent-${i}.jpg')"></div><div class="product-overlay"><div class="product-name">${name}</div><div class="product-subtitle">Eau de Parfum</div><div class="product-price">€13${i}.00 / 50ml</div><span class="price">13${i}.00</span></div><button class="add-to-bag">Add to Bag</button></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "NEROLI | 130 | EUR | scent-0.jpg",
+      "ILAUN | 131 | EUR | scent-1.jpg",
+      "WILD ROSE | 132 | EUR | scent-2.jpg",
+    ),
+    layout: true,
+  },
+  {
+    name: "thousands of tomans parted by a stroke",
+    lang: "fa",
+    head: GRID,
+    body: `<div class="g" dir="rtl">${["سویشرت سبز", "پیراهن نخی", "شلوار راسته"].map((name, i) => `<div class="product__item"><a href="/product/${i}">${picture(`fa-lebas-${i}`)}</a><h6><a href="/product/${i}">${name}</a></h6><span class="price">45${i}/000 تومان</span></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "سویشرت سبز | 450000 | IRT | fa-lebas-0.jpg",
+      "پیراهن نخی | 451000 | IRT | fa-lebas-1.jpg",
+      "شلوار راسته | 452000 | IRT | fa-lebas-2.jpg",
+    ),
+  },
+  {
+    name: "lunch to be bought at an address that is a menu, each link with the button beside it",
+    lang: "ja",
+    url: "http://shop.localhost/php/menu.php",
+    body: `<main><table><tr>${["照り焼き弁当", "夏野菜カレー", "豆腐サラダ"].map((name, i) => `<td><a href="item_piece.php?id=${i}"><img src="../images/bento${i}.jpg" width="200" height="200" alt="${name}"><p>${name}</p><p>68${i}円</p></a><button>カートに入れる</button></td>`).join("")}</tr></table></main>`,
+    kind: "listing",
+    products: expected(
+      "照り焼き弁当 | 680 | JPY | bento0.jpg",
+      "夏野菜カレー | 681 | JPY | bento1.jpg",
+      "豆腐サラダ | 682 | JPY | bento2.jpg",
+    ),
+  },
 ];

@@ -256,4 +256,13 @@ export const PAGES_OF_SERVICES: readonly PageCase[] = [
     ].map(linked("/stil")),
     { lang: "ro" },
   ),
+  page(
+    "villas by the night, in Turkish",
+    "Favori evlerim",
+    [
+      ["yakamoz", "Villa Yakamoz", "₺6.500", "/gece"] as const,
+      ["zeytin", "Villa Zeytin", "₺4.200", "/gece"] as const,
+    ].map(linked("/villas")),
+    { lang: "tr" },
+  ),
 ];

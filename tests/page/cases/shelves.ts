@@ -158,6 +158,30 @@ export const SHELVES: readonly PageCase[] = [
     layout: true,
   },
   {
+    name: "three wares without a price, called tiles of products",
+    lang: "de",
+    head: GRID,
+    body: `<h1>Espenhof</h1><section><h2>Neue Stücke</h2><div class="g">${["Sommer Kleid", "Kurze Jacke", "Weite Hose"].map((name, i) => `<div class="product-card"><img src="/i/stueck-${i}.jpg" width="220" height="280" alt="Produkt ${i}"><h3>${name}</h3></div>`).join("")}</div></section>`,
+    kind: "listing",
+    products: expected(
+      "Sommer Kleid | | | stueck-0.jpg",
+      "Kurze Jacke | | | stueck-1.jpg",
+      "Weite Hose | | | stueck-2.jpg",
+    ),
+  },
+  {
+    name: "wares whose prices are still to come",
+    head: GRID,
+    body: `<h1>Women's shoes</h1><div class="g">${["Ankle boots", "Slide sandals", "Ballet flats", "Tassel loafers"].map((name, i) => `<div class="shoe-item"><div>${picture(`shoe-${i}`)}</div><div><h3>${name}</h3><p class="shoe-color">Black</p><p class="shoe-price"></p></div></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Ankle boots | | | shoe-0.jpg",
+      "Slide sandals | | | shoe-1.jpg",
+      "Ballet flats | | | shoe-2.jpg",
+      "Tassel loafers | | | shoe-3.jpg",
+    ),
+  },
+  {
     name: "no product: what a shop keeper sees",
     lang: "zh",
     url: "http://shop.localhost/admin/product?action=index",

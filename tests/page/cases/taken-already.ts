@@ -74,4 +74,24 @@ export const TAKEN_ALREADY: readonly PageCase[] = [
     "/pay",
     `<h1>Checkout</h1><ul>${offer("moss", "Moss cardigan", "£64.00")}${offer("rush", "Rush sandals", "£48.00")}</ul>`,
   ),
+  page(
+    "no product: a basket by a heading and an address in Vietnamese",
+    "/web/shopcart.html",
+    `<h1>Giỏ hàng của bạn</h1><form action="/web/update-cart.php">${["giay", "dep"].map((slug) => `<div class="line"><div><img src="/i/${slug}.jpg"></div><div><a href="/web/${slug}.html"><h2>Giày ${slug} mềm</h2></a><p>1.850.000 ₫</p><input type="number" name="quantity[4]" value="1"><p>Tạm tính: 1.850.000 ₫</p></div></div>`).join("")}</form>`,
+    { lang: "vi" },
+  ),
+  page(
+    "what a person would like to have, in lines as those of a basket",
+    "/wishlist.php",
+    `<h1>Mes envies</h1><table>${["Lampe Orion", "Sac Espe", "Veste Lin"].map((name, i) => `<tr class="cart-row"><th><a href="article.php?id=${i}"><img src="/i/envie-${i}.jpg" width="130" height="160"></a></th><td><a href="article.php?id=${i}"><p>${name}</p></a></td><td><p>3${i}.9 €</p></td><td><form method="POST"><input type="number" name="quantity" style="display:none" value="0"><input name="remove" type="submit" value="X"></form></td></tr>`).join("")}</table>`,
+    {
+      lang: "fr",
+      kind: "listing",
+      products: expected(
+        "Lampe Orion | 30.9 | EUR | envie-0.jpg",
+        "Sac Espe | 31.9 | EUR | envie-1.jpg",
+        "Veste Lin | 32.9 | EUR | envie-2.jpg",
+      ),
+    },
+  ),
 ];

@@ -1,0 +1,25 @@
+import { countUp, nameOf } from "../dom/ancestors.ts";
+import { buys } from "../dom/buttons.ts";
+import type { Survey } from "../survey.ts";
+import type { WrittenPrice } from "./price-leaf.ts";
+
+/** What markup calls a button that may show no more than the price. */
+const BASKET_NAME = /cart|buy|basket/i;
+
+/** Whether a price stands on a button that does not buy: what it costs to give, to book, to send. */
+function isOnOther({ element }: WrittenPrice): boolean {
+  const button = element.closest("button");
+  return button !== null && !buys(button) && !BASKET_NAME.test(nameOf(button));
+}
+
+/**
+ * What a page shows without the prices on buttons that do not buy. What says to buy in all languages is known to the
+ * second half alone, since it is long.
+ */
+export function withoutOtherButtons(survey: Survey<WrittenPrice>): Survey<WrittenPrice> {
+  const prices = survey.prices.filter((price) => !isOnOther(price));
+  if (prices.length === survey.prices.length) return survey;
+  const pricesIn = new Map<Element, number>();
+  for (const { element } of prices) countUp(pricesIn, element);
+  return { ...survey, prices, pricesIn };
+}
