@@ -1,6 +1,6 @@
 import { nearest, parentOf } from "./dom/ancestors.ts";
 import { namesMoney } from "./money/scan-money.ts";
-import { PICTURES } from "./survey.ts";
+import { PICTURES } from "./picture/pictures.ts";
 
 /** Levels above an added node within which its tile is looked for: a price that comes late has its picture nearby. */
 const LEVELS = 6;

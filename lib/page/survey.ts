@@ -1,6 +1,7 @@
 import { countUp, nameOf, within } from "./dom/ancestors.ts";
 import { type PriceLeaf, priceInField, priceLeafAt, type WrittenPrice } from "./money/price-leaf.ts";
 import { BROKEN, SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
+import { PICTURES } from "./picture/pictures.ts";
 
 /** Bounds on hostile pages. */
 const MOST_PICTURES = 4000;
@@ -13,9 +14,6 @@ const NODES_STRIDE = 60;
 const ICON_NAME =
   /(?<![a-z])(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)(?![a-z])/i;
 const LOGO_FILE = /\blogo|[-_]logo/i;
-/** Elements that may show a picture. */
-export const PICTURES =
-  'img,video[poster],[style*="url("],[data-bg],[data-background],[data-bgset],[data-background-image]';
 
 /** What a stretch of page shows that products are made of; `P`: its prices as written, or with their currency. */
 export interface Survey<P extends WrittenPrice = PriceLeaf> {

@@ -14,3 +14,8 @@ export function letters(text: string): number {
   for (let at = 0; at < text.length; at++) if (isLetter(text, at)) count++;
   return count;
 }
+
+const WORD = /\p{L}{3}|([\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}] ?){2}/u;
+
+/** Whether a text says more than a measure: three letters of a word, or two signs that are words or syllables. */
+export const hasWord = (text: string): boolean => WORD.test(text);

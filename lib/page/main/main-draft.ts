@@ -2,6 +2,8 @@ import type { Cluster, Clustered } from "../clusters.ts";
 import type { Context } from "../context.ts";
 import { countUp, follows, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { buys, quantitiesIn } from "../dom/buttons.ts";
+import { isCrumb } from "../dom/is-crumb.ts";
+import { hasWord } from "../dom/letters.ts";
 import { isCalledDetail, isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
 import { headingText, nameKey } from "../dom/plain-text.ts";
 import { namesVoucher } from "../doubt/offers-no-ware.ts";
@@ -18,10 +20,6 @@ import { isToldByMarkup } from "./told-by-markup.ts";
 const MOST_BUYS = 4;
 /** A product page's own picture is at least this wide or high, in CSS pixels. */
 const SMALLEST_MAIN = 140;
-/** What a name has beside an amount: three letters of a word, or two signs that are words or syllables. */
-const NAME = /\p{L}{3}|([\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}] ?){2}/u;
-/** What an amount is for, which is no name: "89.99 zł/szt." */
-const PER_UNIT = /\/\s?\p{L}+\.?/gu;
 /** Pictures measured or buttons looked at between two yields. */
 const STRIDE = 50;
 
@@ -141,10 +139,11 @@ export function* mainDraft(
     return meet !== null && above.has(meet) && !inTile(control) && !(isApart(control) && isHidden(control));
   };
   const { amounts, words } = context.readTag(written);
-  const tells =
+  const isName =
     amounts.length > 0
-      ? NAME.test(context.readTag(written.replace(PER_UNIT, "")).words)
+      ? hasWord(written.split(amounts[0]?.written ?? "")[0] ?? "")
       : /\p{L}{2}/u.test(written);
+  const tells = isName && !isCrumb(heading);
   const unlisted = context.described.filter((one) => !one.listed);
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
   const bought: Element[] = [];

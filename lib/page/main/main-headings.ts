@@ -5,6 +5,7 @@ import { labelled } from "../dom/labelled.ts";
 import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import { headingText, nameKey, plainText, TITLE_BREAK } from "../dom/plain-text.ts";
+import { sellsNothing } from "../doubt/offers-no-ware.ts";
 import type { Survey } from "../survey.ts";
 
 /** Headings looked at. */
@@ -43,7 +44,7 @@ const sizeOf = (element: Element): number =>
 
 /** What markup calls the name of the product that a page is about. Common practice, no source. */
 const PRODUCT_NAMED =
-  /(product|prod|goods|item|detail|produit|produkt|producto|artikel)[-_]*(single|detail|page|info|main|card)?[-_]*(name|title|nom[eb]?|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
+  /(product|prod|goods|item|detail|produit|produkt|producto|produto|prodotto|artikel)[-_]*(single|detail|page|info|main|card)?[-_]*(name|title|nom[eb]?|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
 /** What all such names have in them. */
 const NAMED = ["na", "tit", "nom", "urun", "pham"];
 const NAMED_CLASS = NAMED.map((part) => `[class*="${part}" i]`).join();
@@ -59,6 +60,9 @@ const ABOUT_ANY =
 /** Nor does what says how it is sent. */
 const ABOUT_SENDING =
   /shipping|delivery|versand|lieferung|livraison|env[ií]o|frete|spedizion|verzend|bezorg|dostaw|wysyłk|frakt|fragt|toimitus|doprav|szállítás|livrare|(ücretsiz|bedava) kargo|kargo (bedava|ücret)|доставк|配送|送料|배송|giao hàng/i;
+/** Nor does what says that it costs less. */
+const ABOUT_SAVING =
+  /discount|rabatt|remise|descuento|descontos?|sconto|korting|zniżk|slev[auy]|kedvezmény|reducer[ei]|indirim|скидк|знижк|έκπτωση|割引|セール|할인|折扣|giảm giá|diskon|خصم|تخفيف|הנחה|ส่วนลด/i;
 /** Nor does what says that something follows. */
 const LABEL_END = /[:：]\s*$/;
 
@@ -66,6 +70,7 @@ const LABEL_END = /[:：]\s*$/;
 export const isAboutAny = (heading: Element): boolean =>
   LABEL_END.test(heading.textContent) ||
   ABOUT_SENDING.test(heading.textContent) ||
+  ABOUT_SAVING.test(heading.textContent) ||
   ABOUT_ANY.test(plainText(heading.textContent));
 
 /** The largest of the texts on the page that say what its head calls it, where no heading does. */
@@ -114,6 +119,10 @@ const shownIn = ({ doc, furniture }: Context, selector: string, called = /(?:)/)
     .slice(0, MOST_HEADINGS)
     .filter((heading) => !furniture.isApart(heading) && !furniture.isHidden(heading));
 
+/** Whether a heading stands in the head of the site, beside its mark: it names a part of the shop at most. */
+const isBanner = (heading: Element): boolean =>
+  heading.closest("header")?.querySelector('a[class*="logo" i],a img[src*="logo" i]') != null;
+
 /** Headings of the first rank that say what this page is about: neither the shop's name nor what any product's page says. */
 export const firstRank = (context: Context): readonly Element[] =>
   shownIn(context, "h1").filter(
@@ -132,7 +141,8 @@ export function* mainHeadings(
 ): Generator<readonly Element[] | undefined, void, undefined> {
   const { doc, furniture } = context;
   const shown = (selector: string, called?: RegExp) => shownIn(context, selector, called);
-  const first = firstRank(context);
+  const ranked = firstRank(context);
+  const first = ranked.filter((heading) => !isBanner(heading));
   if (first.length > 0) yield first;
   const named = yield* namedByHead(context);
   if (named && !first.includes(named)) yield [named];
@@ -147,17 +157,17 @@ export function* mainHeadings(
     (one) => /\p{L}/u.test(one.textContent) && !furniture.isApart(one) && !furniture.isHidden(one),
   );
   if (facts.length > 0) yield facts;
+  const banners = ranked.filter(isBanner);
+  if (banners.length > 0) yield banners;
   const others = shown("h2,h3,h4,[itemprop=name]").filter(
     (heading) => !leadsElsewhere(heading) && !isAboutAny(heading),
   );
   if (others.length > 0) yield others;
   const small = shown("h5,h6").filter((heading) => !leadsElsewhere(heading) && !isAboutAny(heading));
   if (small.length > 0) yield small;
-  const large = largestBy(
-    buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one)),
-    survey,
-  );
+  const pressed = buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one));
+  const large = sellsNothing(context) ? null : largestBy(pressed, survey);
   if (large) yield [large];
-  const general = shown("h1,h2,h3").filter(isAboutAny);
+  const general = shown("h1,h2,h3").filter((one) => ABOUT_ANY.test(plainText(one.textContent)));
   if (general.length > 0) yield general;
 }

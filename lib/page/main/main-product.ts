@@ -4,6 +4,7 @@ import { follows, nearest, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
+import { sellsNothing } from "../doubt/offers-no-ware.ts";
 import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { tilesBeside } from "./tiles-beside.ts";
@@ -90,6 +91,7 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   const isLoose = looseOn(page);
   yield;
   let sales: readonly Element[] | null = null;
+  let nameless: MainDraft | null = null;
   const named = own && own.names.length > 0 ? [own.names] : mainHeadings(survey, context);
   for (const headings of named) {
     yield;
@@ -114,9 +116,13 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
         namesBetter(b, context.doc) - namesBetter(a, context.doc) ||
         Number(saysMore(b, a)) - Number(saysMore(a, b)),
     );
-    if (one && inner.every((other) => other.root === one.root)) return one;
+    if (one && inner.every((other) => other.root === one.root)) {
+      // A heading that is all price finds the block; what names it may be no heading.
+      if (one.title && (!nameless || nameless.root === one.root)) return one;
+      nameless ??= one;
+    }
     sales ??= yield* looseSales(page, isLoose);
     if (sales.length === 0) break;
   }
-  return own && namelessDraft(own.cluster, context);
+  return nameless ?? (own && !sellsNothing(context) ? namelessDraft(own.cluster, context) : null);
 }

@@ -1,7 +1,8 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { follows, nearest, parentOf } from "../dom/ancestors.ts";
+import { countUp, follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
 import { buys, quantitiesIn } from "../dom/buttons.ts";
+import { hasWord } from "../dom/letters.ts";
 import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
@@ -26,6 +27,12 @@ export const areaOf = (picture: Element): number => {
   return width * height;
 };
 
+const isLarge = (picture: Element): boolean => picture.getBoundingClientRect().width >= LARGE_MAIN;
+
+/** What markup calls the block of a page's own product, and that of a tile. */
+const INFO =
+  /(^|[\s_-])(product|produkt|produit|producto|produto|prodotto|urun)[-_]*(info|content)(?![a-z])/i;
+
 /** The headings that can be seen before the first price and say something else than those in `known`. */
 const ownNames = (
   { root, prices }: Cluster,
@@ -35,6 +42,7 @@ const ownNames = (
   [...root.querySelectorAll("h1,h2,h3,h4,h5,h6")].filter(
     (heading) =>
       !furniture.isHidden(heading) &&
+      hasWord(heading.textContent) &&
       !isAboutAny(heading) &&
       !known.some((other) => nameKey(other.textContent) === nameKey(heading.textContent)) &&
       prices
@@ -66,10 +74,18 @@ function* sold(
   { doc, furniture }: Context,
 ): Generator<undefined, Sold, undefined> {
   const roots = new Set(single.map(({ root }) => root));
+  const held = new Map<Element, number>();
+  for (const { root } of single) countUp(held, root);
+  // A button stands in a block, or beside it where no second one is near.
+  const blockOf = (button: Element): Element | null => {
+    const around = nearest(button, (up) => held.has(up));
+    if (!around || roots.has(around)) return around;
+    return held.get(around) === 1 ? (single.find(({ root }) => around.contains(root))?.root ?? null) : null;
+  };
   const within = new Set<Element | null>();
   for (const [i, button] of buttons.entries()) {
     if (i % STRIDE === 0) yield;
-    if (buys(button) && !furniture.isApart(button)) within.add(nearest(button, (up) => roots.has(up)));
+    if (buys(button) && !furniture.isApart(button)) within.add(blockOf(button));
   }
   yield;
   for (const [i, field] of quantitiesIn(doc).entries()) {
@@ -77,10 +93,14 @@ function* sold(
     const block = nearest(field, (up) => roots.has(up));
     if (block && !furniture.isApart(field)) within.add(block);
   }
-  const own = loose.filter(({ root }) => within.has(root) || isCalledDetails(root));
+  const isFirst = FIRST_PAGE.test(doc.URL);
+  const isCalled = (block: Cluster) =>
+    isCalledDetails(block.root) ||
+    (!isFirst && INFO.test(nameOf(block.root)) && block.pictures.some(isLarge));
+  const own = loose.filter((block) => within.has(block.root) || isCalled(block));
   const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);
   const all = own.length === 0 && (byAddress || (within.size === 1 && within.has(null)));
-  const only = byAddress || (single.length === 1 && !FIRST_PAGE.test(doc.URL));
+  const only = byAddress || (single.length === 1 && !isFirst);
   const alone = only && own.length === 1 && within.size === 1 && !within.has(null);
   return { blocks: all ? loose : own, alone };
 }
@@ -89,6 +109,16 @@ function* sold(
 const isOneOfMany = ({ root }: Cluster, blocks: readonly Cluster[]): boolean =>
   blocks.filter((other) => parentOf(other.root) === parentOf(root) && kindOf(other.root) === kindOf(root))
     .length >= LEAST_MEMBERS;
+
+/** At the address of a product the only block that is unlike the others, where they are alike; else all. */
+function notAlike(blocks: readonly Cluster[], doc: Document): readonly Cluster[] {
+  const likes = ({ root }: Cluster) => blocks.filter((other) => kindOf(other.root) === kindOf(root)).length;
+  const lone =
+    leadsToProduct(doc.URL) || isCalledProduct(doc.URL)
+      ? blocks.filter((block) => likes(block) < LEAST_MEMBERS)
+      : [];
+  return lone.length === 1 ? lone : blocks;
+}
 
 /** The block that a page is about, as far as its place tells. */
 export interface OwnBlock {
@@ -102,7 +132,6 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
   const [cluster] = loose;
   const { doc, furniture } = context;
   if (!cluster || single.length > 1 || furniture.isApart(cluster.root)) return null;
-  const isLarge = (picture: Element) => picture.getBoundingClientRect().width >= LARGE_MAIN;
   if (FIRST_PAGE.test(doc.URL) || !cluster.pictures.some(isLarge)) return null;
   const names = ownNames(cluster, [], context);
   return names.length > 0 && hasBasket(context) && !sellsNothing(context) ? { cluster, names } : null;
@@ -122,7 +151,10 @@ export function* ownBlock(
   const { blocks, alone } = yield* sold(loose, single, buttons, context);
   const only = blocks.length === 0 ? onlyBlock(loose, single, context) : null;
   if (only) return only;
-  const free = blocks.filter(({ root }) => !context.furniture.isApart(root));
+  const free = notAlike(
+    blocks.filter(({ root }) => !context.furniture.isApart(root)),
+    context.doc,
+  );
   if (free.length === 0) return null;
   yield;
   const ranked = firstRank(context);

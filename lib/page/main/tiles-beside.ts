@@ -55,9 +55,9 @@ export function* tilesBeside(
   const isAlone = ({ root }: Cluster) =>
     folded.filter((other) => kindOf(other.root) === kindOf(root)).length < LEAST_MEMBERS;
   const aside = new Set(folded.filter(isAlone));
+  const holdsOwn = ({ root }: Cluster) => own !== null && root.contains(own.cluster.root);
   const beside = single.filter(
-    (cluster) =>
-      !loose.has(cluster) || (cluster !== own?.cluster && mayBeTile(cluster) && !aside.has(cluster)),
+    (cluster) => !loose.has(cluster) || (!holdsOwn(cluster) && mayBeTile(cluster) && !aside.has(cluster)),
   );
   return { own, beside };
 }

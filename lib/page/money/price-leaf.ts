@@ -32,6 +32,7 @@ const STEPS_UP = 3;
 
 const FIGURE = new RegExp(`[${DIGITS}]`);
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
+const NUMBER = /^[\d.,' ]+$/;
 const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
 
 /** Whether blocks lie on both sides of a text. */
@@ -153,7 +154,7 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     if (lengthOf(up) > LONGEST_TAG) break;
     const tag = joinedText(up);
     const names = `${up.className} ${up.getAttribute("itemprop")}`;
-    const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && /^[\d.,' ]+$/.test(text);
+    const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && NUMBER.test(text);
     const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag);
     // The amount begins with this figure, which is there but once, or it is another's: sizes stand beside a price.
     const own = amounts.some(({ amount }) => sameWhole([{ amount }], figure));
@@ -162,7 +163,9 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     const iconed = `${iconSign(up)} ${text}`;
     if (iconed.length > text.length + 1)
       return { element: up, text, tag: iconed, words, amounts: readTag(iconed).amounts };
-    if (bare) plain ??= { element: up, text, tag, words, amounts: figure };
+    // Cents that are raised stand in an element of their own.
+    const all = NUMBER.test(tag) ? readTag(`${tag},-`).amounts : figure;
+    if (bare) plain ??= { element: up, text, tag, words, amounts: all };
   }
   return plain;
 }

@@ -1,5 +1,6 @@
 import type { Context } from "../context.ts";
 import { follows, parentOf } from "../dom/ancestors.ts";
+import { isCrumb } from "../dom/is-crumb.ts";
 import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import { bareName, linesOf, nameKey, plainText } from "../dom/plain-text.ts";
@@ -206,6 +207,7 @@ export function titleIn(
     const written = node.nodeValue ?? "";
     if (!parent || !/\p{L}/u.test(written)) continue;
     if (upTo && best.text && follows(upTo, parent)) break;
+    if (upTo && isCrumb(parent)) continue;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
     const part = written.replace(/\s+/g, " ").trim();
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));

@@ -4,6 +4,8 @@ import { buttonsIn, buys } from "../dom/buttons.ts";
 import { leadsToGroup, leadsToProduct, linkIn, linkUrl } from "../dom/link.ts";
 import type { MainDraft } from "../main/main-draft.ts";
 import { kindOf } from "../members.ts";
+import { isCopy } from "../picture/is-copy.ts";
+import { PICTURES } from "../picture/pictures.ts";
 import type { FoundProduct } from "../product.ts";
 import type { Survey } from "../survey.ts";
 import { branch, type Kin, kinOf, LEAST_ALIKE, placesOf } from "./kin.ts";
@@ -12,6 +14,8 @@ import { branch, type Kin, kinOf, LEAST_ALIKE, placesOf } from "./kin.ts";
 const LEVELS = 7;
 /** Pictures in one such tile: front, back, a few angles. */
 const MOST_PICTURES = 4;
+/** The same with the copies that a carousel in it makes. */
+const MOST_COPIES = 24;
 /** Characters in one, white space and all. */
 const MOST_TEXT = 1500;
 /** Pictures looked at between two yields. */
@@ -47,6 +51,12 @@ function saysMore(element: Element): boolean {
   return /\p{L}{2}/u.test(element.textContent.replace(badge?.textContent ?? "", ""));
 }
 
+/** Whether an element shows more pictures than one tile does; copies of slides do not count. */
+function isCrowded(element: Element, pictures: number): boolean {
+  if (pictures <= MOST_PICTURES || pictures > MOST_COPIES) return pictures > MOST_PICTURES;
+  return [...element.querySelectorAll(PICTURES)].filter((one) => !isCopy(one)).length > MOST_PICTURES;
+}
+
 /** The tile around a picture that the page says is a product's, or null. */
 function rootAround(
   picture: Element,
@@ -61,7 +71,7 @@ function rootAround(
     // A custom element's name tells as a class does.
     const name = up.localName.includes("-") ? `${nameOf(up)} ${up.localName}` : nameOf(up);
     if (up.textContent.length > MOST_TEXT) return null;
-    const crowded = survey.pricesIn.has(up) || (survey.picturesIn.get(up) ?? 0) > MOST_PICTURES;
+    const crowded = survey.pricesIn.has(up) || isCrowded(up, survey.picturesIn.get(up) ?? 0);
     if (crowded || GROUP_NAME.test(name)) return null;
     named ||= TILE_NAME.test(name);
     const anchor = linkIn(up, picture);

@@ -49,5 +49,12 @@ export function withoutRepeats(products: readonly FoundProduct[], { furniture }:
         Number(width(product) > LARGER * width(known)));
     if (better === undefined || better > 0) best.set(key, { ...product, key });
   }
-  return [...best.values()];
+  // A copy is one whatever it leads to: templates count them through.
+  const look = ({ title, images }: FoundProduct) => `${title}\n${images[0]}`;
+  const seen = new Set([...best.values()].filter(({ root }) => !isCopy(root)).map(look));
+  return [...best.values()].filter((one) => {
+    const isNew = !isCopy(one.root) || !seen.has(look(one));
+    seen.add(look(one));
+    return isNew;
+  });
 }

@@ -105,4 +105,20 @@ export const ANNOUNCED_BESIDE: readonly PageCase[] = [
       "Чаша Троян | 25 | BGN | ean-2.jpg",
     ),
   },
+  {
+    name: "products of the same maker, whose names lie over their pictures",
+    lang: "vi",
+    url: "http://shop.localhost/chi-tiet-san-pham/16",
+    body: `<main><div>${BIG("may-in")}<h1>Máy in Mạch 35</h1><p>12.500.000đ</p><button>Thêm vào giỏ</button></div><div><div class="title-same"><p>SẢN PHẨM CÙNG THƯƠNG HIỆU</p></div><div class="projects">${["Mạch 45", "Mạch 60", "Mạch C12"].map((name, i) => `<div class="photocopy"><a href="/chi-tiet-san-pham/2${i}">${picture(`mach-${i}`)}<div class="overlay"><h4>Máy in ${name}</h4></div></a></div>`).join("")}</div></div></main>`,
+    kind: "product",
+    products: [
+      expectedMain("Máy in Mạch 35 | 12500000 | VND | may-in.jpg"),
+      ...expected(
+        "Máy in Mạch 45 | | | mach-0.jpg",
+        "Máy in Mạch 60 | | | mach-1.jpg",
+        "Máy in Mạch C12 | | | mach-2.jpg",
+      ),
+    ],
+    layout: true,
+  },
 ];

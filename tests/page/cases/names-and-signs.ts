@@ -166,4 +166,14 @@ export const NAMES_AND_SIGNS: readonly PageCase[] = [
       "豆腐サラダ | 682 | JPY | bento2.jpg",
     ),
   },
+  {
+    name: "raised cents behind a price without a sign",
+    lang: "en",
+    url: "http://shop.localhost/laptop-15",
+    head: "<title>App</title>",
+    body: `<div class="page"><div class="product-title">Laptop Mill 15</div><img src="/i/laptop.jpg" width="400" height="400"><div><div class="product-price">2.999<sup>99</sup></div><div class="product-old">3.499<sup>99</sup></div><button>Adauga in cos</button></div></div>`,
+    kind: "product",
+    products: [expectedMain("Laptop Mill 15 | 2999.99 | | laptop.jpg")],
+    layout: true,
+  },
 ];

@@ -265,4 +265,13 @@ export const PAGES_OF_SERVICES: readonly PageCase[] = [
     ].map(linked("/villas")),
     { lang: "tr" },
   ),
+  page(
+    "cars for hire, with how they are driven",
+    "Nos dernières voitures",
+    [
+      ["bleue", "Fiora Bleue", "200 DH/Jour", "Vitesse manuelle"] as const,
+      ["grise", "Fiora Grise", "280 DH/Jour", "Vitesse automatique"] as const,
+    ].map(linked("/agence")),
+    { lang: "fr" },
+  ),
 ];

@@ -1,4 +1,4 @@
-import { expected, expectedMain, type PageCase } from "./page-case.ts";
+import { expected, expectedMain, GRID, type PageCase } from "./page-case.ts";
 
 const HEAD = `<header><a href="/"><b>Thistle &amp; Tulle</b></a><a href="/collections">Collections</a><a href="/fittings">Fittings</a></header>`;
 const NAMES = ["Rosalind", "Imogen", "Cordelia", "Portia"];
@@ -56,4 +56,15 @@ export const SHOPS_WITHOUT_PRICES: readonly PageCase[] = [
     "a gown's page with pictures that lead back to it",
     tiles("", "/gowns", ["viola#1", "viola#2", "viola#3"]),
   ),
+  {
+    name: "tiles that are carousels themselves, with copies of their slides",
+    head: GRID,
+    body: `<div class="g">${["Rib beanie", "Mesh cap", "Sun visor"].map((name, i) => `<div class="product_box"><a href="/products/hat-${i}"><div class="slick-slider">${["a", "b", "a", "b", "a", "b"].map((side, n) => `<div class="slick-slide${n === 0 ? "" : " slick-cloned"}" ${n === 0 ? "" : 'style="display:none"'}><img src="/i/hat-${i}-${side}.jpg" width="220" height="280"></div>`).join("")}</div><h3>${name}</h3></a></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Rib beanie | | | hat-0-a.jpg",
+      "Mesh cap | | | hat-1-a.jpg",
+      "Sun visor | | | hat-2-a.jpg",
+    ),
+  },
 ];

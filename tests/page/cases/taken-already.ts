@@ -94,4 +94,10 @@ export const TAKEN_ALREADY: readonly PageCase[] = [
       ),
     },
   ),
+  page(
+    "no product: ways to send and to pay, each with its mark and its price",
+    "/delivery",
+    `<div style="display:none"><img src="/i/x.png" alt=""><p></p></div><h1>Dostawa i płatność</h1><div><h2>Wybierz sposób dostawy.</h2>${["Kurier", "Automat"].map((way, i) => `<div class="option"><input type="radio" name="delivery" id="d${i}"><img src="/i/way-${i}.png" width="60" height="40"><label for="d${i}">${way}</label><span class="price">1${i}.99 zł</span></div>`).join("")}</div><form><input type="text" placeholder="Imię"></form><button class="end-btn">Podsumuj zamówienie</button>`,
+    { lang: "pl", layout: true },
+  ),
 ];

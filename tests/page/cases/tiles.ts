@@ -143,4 +143,21 @@ export const TILE_CASES: readonly PageCase[] = [
     kind: "listing",
     products: expected("リネンシャツ | 12800 | JPY | a.jpg", "プリーツスカート | 9900 | JPY | b.jpg"),
   },
+  {
+    name: "copies of slides whose addresses a template counts through",
+    head: "<style>.s{display:flex;gap:10px}</style>",
+    body: `<div class="s">${[
+      ["Hare", 40],
+      ["Goat", 41],
+      ["Hare", 42],
+      ["Goat", 43],
+    ]
+      .map(
+        ([name, id]) =>
+          `<div class="owl-item ${Number(id) > 41 ? "cloned" : ""}"><div class="product-item"><a href="/shop-single.php?id=${id}"><img src="/i/${name}.jpg" width="220" height="280"></a><h3>${name} of wool</h3><p>£18</p></div></div>`,
+      )
+      .join("")}</div>`,
+    kind: "listing",
+    products: expected("Hare of wool | 18 | GBP | Hare.jpg", "Goat of wool | 18 | GBP | Goat.jpg"),
+  },
 ];
