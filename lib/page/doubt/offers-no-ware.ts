@@ -10,6 +10,8 @@ import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-
 /** Characters of a tile that are read, and links and buttons of it. */
 const MOST_TEXT = 600;
 const MOST_CALLS = 12;
+/** Elements beside a tile in one that holds it alone; a list has more. */
+const MOST_BESIDE = 6;
 /** A call on a button or a link has fewer characters. */
 const LONGEST_CALL = 32;
 
@@ -50,8 +52,9 @@ function callsElsewhere({ root, title }: FoundProduct): boolean {
 /** A tile, or what holds it and no other picture: a button that buys may stand beside the link that is all of the tile. */
 function withButtons(root: Element): Element {
   const around = parentOf(root);
-  const pictures = around?.querySelectorAll("img").length;
-  return around && pictures === root.querySelectorAll("img").length ? around : root;
+  if (!around || around.childElementCount > MOST_BESIDE) return root;
+  const pictures = around.querySelectorAll("img").length;
+  return pictures === root.querySelectorAll("img").length ? around : root;
 }
 
 /** What is put into a basket, lies where products lie or is described as a product is a ware, whatever is said around it. */

@@ -59,18 +59,18 @@ const ABOUT_ANY =
 
 /** Nor does what says how it is sent. */
 const ABOUT_SENDING =
-  /shipping|delivery|versand|lieferung|livraison|env[ií]o|frete|spedizion|verzend|bezorg|dostaw|wysyłk|frakt|fragt|toimitus|doprav|szállítás|livrare|(ücretsiz|bedava) kargo|kargo (bedava|ücret)|доставк|配送|送料|배송|giao hàng/i;
+  /shipping|delivery|versand|lieferung|livraison|env[ií]o|frete|spedizion|verzend|bezorg|dostaw|wysyłk|frakt|fragt|toimitus|doprav|szállítás|livrare|(ücretsiz|bedava) kargo|kargo (bedava|ücret)|доставк|配送|送料|배송|giao hàng/;
 /** Nor does what says that it costs less. */
 const ABOUT_SAVING =
-  /discount|rabatt|remise|descuento|descontos?|sconto|korting|zniżk|slev[auy]|kedvezmény|reducer[ei]|indirim|скидк|знижк|έκπτωση|割引|セール|할인|折扣|giảm giá|diskon|خصم|تخفيف|הנחה|ส่วนลด/i;
+  /discount|rabatt|remise|descuento|descontos?|sconto|korting|zniżk|slev[auy]|kedvezmény|reducer[ei]|indirim|скидк|знижк|έκπτωση|割引|セール|할인|折扣|giảm giá|diskon|خصم|تخفيف|הנחה|ส่วนลด/;
+const ABOUT_DEAL = [ABOUT_SENDING, ABOUT_SAVING];
 /** Nor does what says that something follows. */
 const LABEL_END = /[:：]\s*$/;
 
 /** Whether a heading says what it would on the page of any product. */
 export const isAboutAny = (heading: Element): boolean =>
   LABEL_END.test(heading.textContent) ||
-  ABOUT_SENDING.test(heading.textContent) ||
-  ABOUT_SAVING.test(heading.textContent) ||
+  ABOUT_DEAL.some((words) => words.test(heading.textContent.slice(0, LONGEST_NAME).toLowerCase())) ||
   ABOUT_ANY.test(plainText(heading.textContent));
 
 /** The largest of the texts on the page that say what its head calls it, where no heading does. */

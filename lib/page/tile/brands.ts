@@ -59,16 +59,24 @@ const placesOf = learned(
   (known, scopes) => {
     const pictures = scopes.flatMap((scope) => allIn(scope, "a[href] img[alt]"));
     for (const picture of pictures.slice(0, MOST_PICTURES)) {
-      const key = nameKey(picture.getAttribute("alt") ?? "");
+      const name = picture.getAttribute("alt");
       const place = picture.closest("a")?.getAttribute("href");
-      if (key && place) known.set(key, (known.get(key) ?? new Set()).add(place));
+      if (name && place) known.set(name, (known.get(name) ?? new Set()).add(place));
     }
   },
 );
 
 /** Whether a template calls the pictures of all products so. */
-export const namesAnyPicture = (key: string, context: Context): boolean =>
-  (placesOf(context).get(key)?.size ?? 0) >= MANY_PLACES;
+export const namesAnyPicture = (name: string, context: Context): boolean =>
+  (placesOf(context).get(name)?.size ?? 0) >= MANY_PLACES;
+
+/** Learns what a page's headings and pictures have in common, in several steps: the first name that is asked for needs it. */
+export function* learnNames(context: Context): Generator<undefined, void, undefined> {
+  for (const learn of [restsOf, countsOf, placesOf]) {
+    learn(context);
+    yield;
+  }
+}
 
 /** A brand stands before different names, which are as a rule longer: a colour behind a name is shorter. */
 const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>

@@ -8,6 +8,7 @@ import type { MainDraft } from "../main/main-draft.ts";
 import { priceOn } from "../main/main-price.ts";
 import { barePrices } from "../money/bare-price.ts";
 import type { FoundProduct } from "../product.ts";
+import { learnNames } from "./brands.ts";
 import type { Related } from "./related.ts";
 import { shelfTiles } from "./shelf.ts";
 import { tileRoot } from "./tile-root.ts";
@@ -36,6 +37,7 @@ export function* readTiles(
   related: Related,
   doubted?: Doubted,
 ): Generator<undefined, readonly FoundProduct[], undefined> {
+  yield* learnNames(context);
   const products: FoundProduct[] = [];
   const roots = new Set([...tiles.map(({ root }) => root), ...related.unpriced.keys()]);
   const leads = ({ root }: Cluster) => (root.closest("a[href]") ?? root.querySelector("a[href]")) !== null;

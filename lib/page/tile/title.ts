@@ -193,10 +193,10 @@ export function titleIn(
   context: Context,
   upTo?: Element,
 ): string {
-  const called = plainText(image?.getAttribute("alt"));
-  const isAny = ANY_PICTURE.test(nameKey(called)) || namesAnyPicture(nameKey(called), context);
-  const alt = isAny ? "" : called;
-  const altKey = nameKey(alt);
+  const called = image?.getAttribute("alt") ?? "";
+  const key = nameKey(plainText(called));
+  const isAny = ANY_PICTURE.test(key) || namesAnyPicture(called, context);
+  const [alt, altKey] = isAny ? ["", ""] : [plainText(called), key];
   const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
   const address = link && linkUrl(link);
