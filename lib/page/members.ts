@@ -17,6 +17,13 @@ export interface Members {
 /** What markup calls an element first. */
 export const kindOf = ({ tagName, classList }: Element): string => `${tagName} ${classList[0] ?? ""}`;
 
+/** Of what has a root those that few others are called like. */
+export function unlikeOthers<T extends { readonly root: Element }>(all: readonly T[]): readonly T[] {
+  const counts = new Map<string, number>();
+  for (const { root } of all) counts.set(kindOf(root), (counts.get(kindOf(root)) ?? 0) + 1);
+  return all.filter(({ root }) => (counts.get(kindOf(root)) ?? 0) < LEAST_MEMBERS);
+}
+
 function countMembers(list: Element, kind: string, { picturesIn, pricesIn }: Survey, fit: Counts): Members {
   const members = [...list.children].filter((one) => kindOf(one) === kind && picturesIn.has(one));
   const priced = members.filter((one) => pricesIn.has(one));

@@ -12,9 +12,11 @@ import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";
 import { standInsOf } from "../picture/stand-ins.ts";
 import type { Described } from "../structured.ts";
+import { isAnyText } from "./main-headings.ts";
 import { pricesBy } from "./main-price.ts";
-import { areaOf, type OwnBlock } from "./own-block.ts";
+import type { OwnBlock } from "./own-block.ts";
 import { isToldByMarkup } from "./told-by-markup.ts";
+import { withPicture } from "./with-picture.ts";
 
 /** More buttons that buy than this belong to a list. */
 const MOST_BUYS = 4;
@@ -83,35 +85,13 @@ function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
 export const pageLink = (doc: Document): string =>
   doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL;
 
-/** A picture outside a block is its own where it is so many times as large as all inside: those are banners and seals. Layout choice. */
-const LARGER = 2;
-/** Levels above the block within which it stands. */
-const LEVELS = 2;
-
-/** A block, or the one around it whose much larger picture stands before it. */
-function withPicture(
-  block: Element,
-  pictures: readonly Element[],
-  tilesIn: ReadonlyMap<Element, number>,
-): Element {
-  const largest = Math.max(...pictures.filter((one) => block.contains(one)).map(areaOf));
-  let around = parentOf(block);
-  for (let level = 0; around && level < LEVELS; level++, around = parentOf(around)) {
-    const wider = around;
-    if (WHOLE.test(wider.tagName) || tilesIn.has(wider)) break;
-    const isOwn = (one: Element) =>
-      wider.contains(one) && follows(one, block) && !one.contains(block) && !leadsAway(one);
-    if (pictures.some((one) => isOwn(one) && areaOf(one) > LARGER * largest)) return wider;
-  }
-  return block;
-}
-
 /** What a heading says, or the one right after it that begins with that and says more: the first is the maker. */
 function nameBy(heading: Element): string {
   const written = headingText(heading);
   const next = heading.nextElementSibling;
   const more = next && /^H[2-4]$/.test(next.tagName) ? headingText(next) : "";
-  return more.startsWith(`${written} `) ? more : written;
+  const [first = ""] = more.startsWith(`${written} `) ? more.slice(written.length + 1).split(" ") : [];
+  return first && !isAnyText(first) ? more : written;
 }
 
 /** The product of a page where `heading` names it, or null where it names none. */

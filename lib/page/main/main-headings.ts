@@ -67,11 +67,14 @@ const ABOUT_DEAL = [ABOUT_SENDING, ABOUT_SAVING];
 /** Nor does what says that something follows. */
 const LABEL_END = /[:：]\s*$/;
 
+/** Whether a text is what a heading says on the page of any product. */
+export const isAnyText = (text: string): boolean => ABOUT_ANY.test(text);
+
 /** Whether a heading says what it would on the page of any product. */
 export const isAboutAny = (heading: Element): boolean =>
   LABEL_END.test(heading.textContent) ||
   ABOUT_DEAL.some((words) => words.test(heading.textContent.slice(0, LONGEST_NAME).toLowerCase())) ||
-  ABOUT_ANY.test(plainText(heading.textContent));
+  isAnyText(plainText(heading.textContent));
 
 /** The largest of the texts on the page that say what its head calls it, where no heading does. */
 function* namedByHead({ doc, furniture }: Context): Generator<undefined, Element | null, undefined> {
@@ -168,6 +171,6 @@ export function* mainHeadings(
   const pressed = buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one));
   const large = sellsNothing(context) ? null : largestBy(pressed, survey);
   if (large) yield [large];
-  const general = shown("h1,h2,h3").filter((one) => ABOUT_ANY.test(plainText(one.textContent)));
+  const general = shown("h1,h2,h3").filter((one) => isAnyText(plainText(one.textContent)));
   if (general.length > 0) yield general;
 }

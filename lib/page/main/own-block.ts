@@ -7,7 +7,7 @@ import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { sellsNothing } from "../doubt/offers-no-ware.ts";
-import { kindOf, LEAST_MEMBERS } from "../members.ts";
+import { kindOf, LEAST_MEMBERS, unlikeOthers } from "../members.ts";
 import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { firstRank, isAboutAny } from "./main-headings.ts";
 import { isCalledDetails } from "./told-by-markup.ts";
@@ -112,11 +112,7 @@ const isOneOfMany = ({ root }: Cluster, blocks: readonly Cluster[]): boolean =>
 
 /** At the address of a product the only block that is unlike the others, where they are alike; else all. */
 function notAlike(blocks: readonly Cluster[], doc: Document): readonly Cluster[] {
-  const likes = ({ root }: Cluster) => blocks.filter((other) => kindOf(other.root) === kindOf(root)).length;
-  const lone =
-    leadsToProduct(doc.URL) || isCalledProduct(doc.URL)
-      ? blocks.filter((block) => likes(block) < LEAST_MEMBERS)
-      : [];
+  const lone = leadsToProduct(doc.URL) || isCalledProduct(doc.URL) ? unlikeOthers(blocks) : [];
   return lone.length === 1 ? lone : blocks;
 }
 

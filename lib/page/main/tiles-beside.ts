@@ -1,7 +1,7 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
 import { leadsAway } from "../dom/link.ts";
-import { kindOf, LEAST_MEMBERS } from "../members.ts";
+import { unlikeOthers } from "../members.ts";
 import { BROKEN, SMALLEST_BARE } from "../picture/picture-sizes.ts";
 import { areaOf, type OwnBlock, ownBlock } from "./own-block.ts";
 
@@ -52,9 +52,7 @@ export function* tilesBeside(
   const seen = single.filter(({ root }) => !context.furniture.isHidden(root));
   const own = yield* ownBlock([...loose], seen, buttons, context);
   const folded = single.filter((cluster) => loose.has(cluster) && isFoldedAway(cluster, context));
-  const isAlone = ({ root }: Cluster) =>
-    folded.filter((other) => kindOf(other.root) === kindOf(root)).length < LEAST_MEMBERS;
-  const aside = new Set(folded.filter(isAlone));
+  const aside = new Set(unlikeOthers(folded));
   const holdsOwn = ({ root }: Cluster) => own !== null && root.contains(own.cluster.root);
   const beside = single.filter(
     (cluster) => !loose.has(cluster) || (!holdsOwn(cluster) && mayBeTile(cluster) && !aside.has(cluster)),

@@ -11,8 +11,8 @@ const BEHIND = new Set([":-", "/-", "d", "da", "br", "ks", "km", "mt", "lek", "�
 const WORDS = new Set(["gel", "try", "pen", "all", "mad", "bam", "br"]);
 
 /** Whether a code is a word as it is written: "Gel 8" is a name, "GEL 8" money; "67 Br" is money, "67.1 BR" a model. */
-const isWord = (sign: string | null, written: string): boolean =>
-  sign !== null && WORDS.has(sign) && (written === sign.toUpperCase()) === (sign === "br");
+const isWord = (sign: string, written: string): boolean =>
+  WORDS.has(sign) && (written === sign.toUpperCase()) === (sign === "br");
 
 /** A sign behind a number that belongs to the number after it, which has none behind; in so many characters. */
 const SIGN_OF_NEXT = /^(?:\s*\n\s*([^\s\d]{1,5}) ?|\s+([^\s\d]{1,3}))\d[\d.,]*(?![\d.,]|\s?(?:\1\2))/;
@@ -60,22 +60,15 @@ export function scanMoney(written: string): Scan {
     let sign = signAt(before, true);
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
-    if (
-      isWord(
-        sign,
-        text
-          .slice(from, index)
-          .trimEnd()
-          .slice(-(sign ?? "").length),
-      )
-    )
-      sign = null;
     // "R450" is in rand, "R16" a model.
     if (sign === "r" && /^\d\d?$/.test(number) && before === lower.slice(from, index)) sign = null;
-    let start = index;
+    let start = sign ? from + before.length - sign.length : index;
+    if (sign && isWord(sign, text.slice(start, start + sign.length))) {
+      sign = null;
+      start = index;
+    }
     const behind = lower.slice(end, end + LONGEST_SIGN + GAP);
     if (sign) {
-      start = from + before.length - sign.length;
       const code = signAt(behind.trimStart(), false);
       if (code && tellsWhich(sign, code)) {
         sign = code;
@@ -88,7 +81,7 @@ export function scanMoney(written: string): Scan {
       // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days.
       if (sign === "r" || sign === "n" || sign === "nt" || (sign === "d" && !/[.,]\d{3}$/.test(number)))
         sign = null;
-      if (isWord(sign, text.slice(end).trimStart().slice(0, sign?.length))) sign = null;
+      if (sign && isWord(sign, text.slice(end).trimStart().slice(0, sign.length))) sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);
       if (sign) end += behind.length - behind.trimStart().length + sign.length;
       else if (dashed) end += 2;

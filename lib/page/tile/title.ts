@@ -8,6 +8,8 @@ import { isStruck } from "../money/is-struck.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
 import { commonness, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { isSticker } from "./stickers.ts";
+import { toldByNames } from "./told-by-names.ts";
+import { wholeLine } from "./whole-line.ts";
 
 /** Letters beside a price in one text from which on they may be the name of the product. */
 const SHORTEST_NAME = 4;
@@ -17,11 +19,6 @@ const LEVELS = 7;
 /** Characters of a product in which the rest of what its picture is called is looked for. */
 const MOST_TEXT = 600;
 
-const TITLE_NAME = /title|name|heading|caption|ttl|nome|nombre|naam|namn|nazwa|titre|titulo/i;
-const OTHER_NAME =
-  /sub-?(title|head)|brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
-/** Names of descriptions, unless they name a part of one. */
-const DESCRIPTION_NAME = /desc|excerpt/i;
 const ACTION =
   /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save|remove|delete|entfernen|supprimer|eliminar|rimuovi|verwijder)\b.{0,18}$/i;
 
@@ -39,11 +36,6 @@ const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
 const ANY_PICTURE =
   /^(product|produkt|produit|producto|produto|prodotto|ürün|товар|image|img|photo|foto|picture|bild|imagen?|immagine|item|artikel)(name|image|img|photo|foto|picture|resmi)?\d*$/;
 
-/** Characters of a name that is broken into lines by hand, with its white space, and what none of its lines has: money, a measure, a label, what became of it. */
-const LONGEST_BROKEN = 100;
-const NO_LINE =
-  /\d{2}|[:：|·$€£₹%]|\b(sold|stock|agotado|esgotado|esaurito|épuisé|ausverkauft|uitverkocht|slutsåld)\b/i;
-
 interface Guess {
   readonly text: string;
   /** The heading that the text is all of, if it is. */
@@ -53,34 +45,6 @@ interface Guess {
 
 /** A heading is longer than this only where it holds more than a name, in characters. */
 const LONGEST_MARKED = 160;
-
-/** What class names and properties say of a text, remembered by their wording: tiles repeat them. */
-const remembered = new Map<string, number>();
-const MOST_REMEMBERED = 2000;
-
-/** Class names that say how a thing looks and not what it is: "transition-colors", "hover:text-label". */
-const LOOKS =
-  /\S*:\S*|(^|\s)((transition|text|bg|font|border|ring|line|tracking|leading)-|colou?r-(black|white|gr[ae]y|red|dark|light|primary|secondary|main))\S*/g;
-
-function judge(wording: string, heading: boolean): number {
-  const names = wording.replace(LOOKS, " ");
-  if (OTHER_NAME.test(names)) return -1;
-  if (heading) return 2;
-  return TITLE_NAME.test(names) ? 1 : DESCRIPTION_NAME.test(names) ? -1 : 0;
-}
-
-/** 2: a heading, 1: a name, -1: something else, 0: not told. */
-function toldBy(element: Element): number {
-  const heading = /^H[1-6]$/.test(element.tagName);
-  const wording = `${element.getAttribute("class") ?? ""} ${element.getAttribute("itemprop") ?? ""} ${heading}`;
-  let told = remembered.get(wording);
-  if (told === undefined) {
-    told = judge(wording, heading);
-    if (remembered.size > MOST_REMEMBERED) remembered.clear();
-    remembered.set(wording, told);
-  }
-  return told;
-}
 
 /** A text tells the name where it scores more than this; where nothing else does, more than the second will do. */
 const UNTOLD = -1;
@@ -122,7 +86,7 @@ function weigh(
     // A link elsewhere names what is there.
     if (tagName === "A" && up.hasAttribute("href")) score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
     if (marked) continue;
-    const kind = toldBy(up);
+    const kind = toldByNames(up);
     if (kind < 0) score -= 4;
     else if (kind > 0) {
       marked = up;
@@ -144,16 +108,6 @@ function weigh(
     marked && /^H[1-6]$/.test(marked.tagName) ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
   if (score > least && (isConcealed(holder, root) || (!marked && liesOver(holder)))) score -= 2;
   return { text, from, score };
-}
-
-/** The text of which `written` is a line, where its element holds no more than few words broken by hand; else `written`. */
-function wholeLine(written: string, { childNodes, textContent }: Element): string {
-  const isBroken = childNodes.length > 1 && textContent.length < LONGEST_BROKEN;
-  const isLine = ({ nodeType, nodeName, nodeValue }: Node) =>
-    nodeName === "BR" || (nodeType === 3 && !NO_LINE.test(nodeValue ?? ""));
-  return isBroken && [...childNodes].every(isLine)
-    ? [...childNodes].map(({ nodeValue }) => nodeValue ?? " ").join("")
-    : written;
 }
 
 /** Whether a text is an amount with no more than short words. */
