@@ -74,11 +74,17 @@ const titleParts = (doc: Document): readonly string[] =>
     .split(TITLE_BREAK)
     .map((part) => part.trim());
 
+/** Whether a page says of itself that it is about times, places, work or gifts, or how things are sent: by its heading, or its title where it has none. */
+export const saysOtherwise = (context: Context): boolean =>
+  (context.doc.querySelector("h1") ? [pageHeading(context)] : titleParts(context.doc)).some((said) =>
+    HEADING.test(said),
+  );
+
 function pageSellsNothing(context: Context): boolean {
   const { doc, described } = context;
   return (
     pathsOf(doc).some((path) => PATH.test(path)) ||
-    (doc.querySelector("h1") ? [pageHeading(context)] : titleParts(doc)).some((said) => HEADING.test(said)) ||
+    saysOtherwise(context) ||
     (described.length === 0 && showsOtherKinds(doc))
   );
 }

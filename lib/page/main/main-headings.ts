@@ -5,7 +5,7 @@ import { labelled } from "../dom/labelled.ts";
 import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import { headingText, nameKey, plainText, TITLE_BREAK } from "../dom/plain-text.ts";
-import { sellsNothing } from "../doubt/offers-no-ware.ts";
+import { saysOtherwise } from "../doubt/offers-no-ware.ts";
 import type { Survey } from "../survey.ts";
 
 /** Headings looked at. */
@@ -169,7 +169,7 @@ export function* mainHeadings(
   const small = shown("h5,h6").filter((heading) => !leadsElsewhere(heading) && !isAboutAny(heading));
   if (small.length > 0) yield small;
   const pressed = buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one));
-  const large = sellsNothing(context) ? null : largestBy(pressed, survey);
+  const large = saysOtherwise(context) ? null : largestBy(pressed, survey);
   if (large) yield [large];
   const general = shown("h1,h2,h3").filter((one) => isAnyText(plainText(one.textContent)));
   if (general.length > 0) yield general;

@@ -4,7 +4,7 @@ import { follows, nearest, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
-import { sellsNothing } from "../doubt/offers-no-ware.ts";
+import { saysOtherwise } from "../doubt/offers-no-ware.ts";
 import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { tilesBeside } from "./tiles-beside.ts";
@@ -124,5 +124,5 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
     sales ??= yield* looseSales(page, isLoose);
     if (sales.length === 0) break;
   }
-  return nameless ?? (own && !sellsNothing(context) ? namelessDraft(own.cluster, context) : null);
+  return nameless ?? (own && !saysOtherwise(context) ? namelessDraft(own.cluster, context) : null);
 }

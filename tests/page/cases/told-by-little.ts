@@ -288,4 +288,14 @@ export const TOLD_BY_LITTLE: readonly PageCase[] = [
     ],
     layout: true,
   },
+  {
+    name: "a block named by its largest text, in a folder that is called a project",
+    lang: "ko",
+    url: "http://shop.localhost/project/shopContent.do?pid=P_12",
+    head: "<title>Insert title here</title>",
+    body: `<div style="display:flex"><aside><ul><li><h3>가방</h3></li><li><h3>모자용품</h3></li></ul></aside><div class="main"><div>${BIG("keopi")}</div><div><p>[ 원두 ]</p><p><b style="font-size:20pt">참나무 시다모 커피</b></p><strong>4500원</strong><a class="btn" href="#">바로구매</a></div></div></div>`,
+    kind: "product",
+    products: [expectedMain("참나무 시다모 커피 | 4500 | KRW | keopi.jpg")],
+    layout: true,
+  },
 ];
