@@ -169,8 +169,11 @@ export function* mainHeadings(
   const small = shown("h5,h6").filter((heading) => !leadsElsewhere(heading) && !isAboutAny(heading));
   if (small.length > 0) yield small;
   const pressed = buttonsIn(doc).filter((one) => buys(one) && !furniture.isApart(one));
-  const large = saysOtherwise(context) ? null : largestBy(pressed, survey);
+  const isOther = saysOtherwise(context);
+  const large = isOther ? null : largestBy(pressed, survey);
   if (large) yield [large];
-  const general = shown("h1,h2,h3").filter((one) => isAnyText(plainText(one.textContent)));
+  const general = shown("h1,h2,h3").filter((one) =>
+    isOther ? isAnyText(plainText(one.textContent)) : isAboutAny(one),
+  );
   if (general.length > 0) yield general;
 }

@@ -298,4 +298,14 @@ export const TOLD_BY_LITTLE: readonly PageCase[] = [
     products: [expectedMain("참나무 시다모 커피 | 4500 | KRW | keopi.jpg")],
     layout: true,
   },
+  {
+    name: "a ware whose name has the word for sending in it",
+    lang: "en",
+    url: "http://shop.localhost/shop?id=7",
+    head: "<title>Millro</title>",
+    body: `<main><h1>Delivery rider jacket</h1><div style="display:flex">${BIG("rider")}<div><p>£84.00</p><button>Add to basket</button></div></div></main>`,
+    kind: "product",
+    products: [expectedMain("Delivery rider jacket | 84 | GBP | rider.jpg")],
+    layout: true,
+  },
 ];
