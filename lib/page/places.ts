@@ -1,5 +1,6 @@
 import { isPlain, nearest, within } from "./dom/ancestors.ts";
 import { leadsToCollection, leadsToProduct } from "./dom/link.ts";
+import { LEAST_MEMBERS } from "./members.ts";
 import { readTag } from "./money/price.ts";
 import type { WrittenPrice } from "./money/price-leaf.ts";
 import { scopesAround } from "./scopes-around.ts";
@@ -25,8 +26,7 @@ const PRODUCT_LINKS = ["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${
 /** Classes by which tiles without a price may be known on a page that is a collection by its address. */
 const PRODUCT_NAMES = '[class*="product" i] a[href]';
 
-/** Pictures from which on they may be of products in a list that shows no amount with a sign, and what such a page has. */
-const SHELF = 3;
+/** What a page has where pictures may be of products in a list that shows no amount with a sign. */
 const SHELVES =
   '[class*="product" i],[class*="goods" i],[class*="price" i],[class*="cart" i],a[href*="/cart" i]';
 
@@ -51,7 +51,7 @@ function placesOf(
   described = false,
 ): Places | null {
   const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
-  const shows = () => survey.pictures.length >= SHELF && doc.querySelector(SHELVES) !== null;
+  const shows = () => survey.pictures.length >= LEAST_MEMBERS && doc.querySelector(SHELVES) !== null;
   const mayShow = () =>
     described ||
     doc.querySelector(PRODUCT_LINKS) !== null ||

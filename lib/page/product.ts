@@ -1,4 +1,4 @@
-/** A price as the page states it. `currency` is an ISO 4217 code; null where the page does not say. */
+/** A price as the page states it. `currency` is an ISO 4217 code, or IRT for Iranian tomans; null where the page does not say. */
 export interface Price {
   readonly amount: number;
   readonly currency: string | null;

@@ -10,11 +10,11 @@ const LONGEST = 100;
 /** What stands under the head of a column, in a table with one row of that width. */
 function valueUnder(head: Element): Element | null {
   const row = parentOf(head);
-  const isHeads = row !== null && [...row.children].every(({ tagName }) => tagName === "TH");
-  const rows = [...(isHeads ? (row.closest("table")?.querySelectorAll("tr") ?? []) : [])];
-  const same = rows.filter(({ childElementCount }) => childElementCount === row?.childElementCount);
-  const at = row ? [...row.children].indexOf(head) : -1;
-  return same.length === 2 && same[0] === row ? (same[1]?.children[at] ?? null) : null;
+  const cells = [...(row?.children ?? [])];
+  if (!cells.every(({ tagName }) => tagName === "TH")) return null;
+  const rows = [...(head.closest("table")?.querySelectorAll("tr") ?? [])];
+  const [first, value, ...more] = rows.filter((one) => one.childElementCount === cells.length);
+  return first === row && more.length === 0 ? (value?.children[cells.indexOf(head)] ?? null) : null;
 }
 
 /** What stands behind a label: in the next cell, or beside the element that holds nothing else; or under it, in a table. */

@@ -88,7 +88,8 @@ const removes = (control: Element): boolean => {
  */
 export function isAlreadyTaken(root: Element, survey: Survey, context: Context): boolean {
   const page = kindOnce(context);
-  if (page === "settled" || page === "wished") return page === "settled";
+  if (page === "settled") return true;
+  if (page === "wished") return false;
   const own = survey.picturesIn.get(root) ?? 0;
   let line = root;
   for (let up = parentOf(root), step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {

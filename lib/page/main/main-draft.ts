@@ -12,7 +12,7 @@ import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";
 import { standInsOf } from "../picture/stand-ins.ts";
 import type { Described } from "../structured.ts";
-import { isAnyText } from "./main-headings.ts";
+import { namesPart } from "./main-headings.ts";
 import { pricesBy } from "./main-price.ts";
 import type { OwnBlock } from "./own-block.ts";
 import { isToldByMarkup } from "./told-by-markup.ts";
@@ -91,7 +91,7 @@ function nameBy(heading: Element): string {
   const next = heading.nextElementSibling;
   const more = next && /^H[2-4]$/.test(next.tagName) ? headingText(next) : "";
   const [first = ""] = more.startsWith(`${written} `) ? more.slice(written.length + 1).split(" ") : [];
-  return first && !isAnyText(first) ? more : written;
+  return first && !namesPart(first) ? more : written;
 }
 
 /** The product of a page where `heading` names it, or null where it names none. */
@@ -119,10 +119,11 @@ export function* mainDraft(
     return meet !== null && above.has(meet) && !inTile(control) && !(isApart(control) && isHidden(control));
   };
   const { amounts, words } = context.readTag(written);
-  const isName =
-    amounts.length > 0
-      ? hasWord(written.split(amounts[0]?.written ?? "")[0] ?? "")
-      : /\p{L}{2}/u.test(written);
+  // What stands behind an amount is what it is for: "89.99 / piece".
+  const [amount] = amounts;
+  const isName = amount
+    ? hasWord(words) && hasWord(written.split(amount.written)[0] ?? "")
+    : /\p{L}{2}/u.test(written);
   const tells = isName && !isCrumb(heading);
   const unlisted = context.described.filter((one) => !one.listed);
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));

@@ -63,18 +63,20 @@ const ABOUT_SENDING =
 /** Nor does what says that it costs less. */
 const ABOUT_SAVING =
   /discount|rabatt|remise|descuento|descontos?|sconto|korting|zniżk|slev[auy]|kedvezmény|reducer[ei]|indirim|скидк|знижк|έκπτωση|割引|セール|할인|折扣|giảm giá|diskon|خصم|تخفيف|הנחה|ส่วนลด/;
+/** What both are tested with: lower case, since flags cost a browser milliseconds. */
 const ABOUT_DEAL = [ABOUT_SENDING, ABOUT_SAVING];
 /** Nor does what says that something follows. */
 const LABEL_END = /[:：]\s*$/;
 
-/** Whether a text is what a heading says on the page of any product. */
-export const isAnyText = (text: string): boolean => ABOUT_ANY.test(text);
+/** Whether a text names a part of the page of any product. */
+export const namesPart = (text: string): boolean => ABOUT_ANY.test(text);
 
-/** Whether a heading says what it would on the page of any product. */
-export const isAboutAny = (heading: Element): boolean =>
-  LABEL_END.test(heading.textContent) ||
-  ABOUT_DEAL.some((words) => words.test(heading.textContent.slice(0, LONGEST_NAME).toLowerCase())) ||
-  isAnyText(plainText(heading.textContent));
+/** Whether a text is what a heading says on the page of any product: a part of it, a label, how things are sent or what is saved. */
+const saysAny = (text: string): boolean =>
+  LABEL_END.test(text) || ABOUT_DEAL.some((words) => words.test(text.toLowerCase())) || namesPart(text);
+
+/** The same of a heading. */
+export const isAboutAny = (heading: Element): boolean => saysAny(plainText(heading.textContent));
 
 /** The largest of the texts on the page that say what its head calls it, where no heading does. */
 function* namedByHead({ doc, furniture }: Context): Generator<undefined, Element | null, undefined> {
@@ -107,8 +109,8 @@ function largestBy(buttons: readonly Element[], survey: Survey): Element | null 
   let best: { element: Element | null; size: number } = { element: null, size: 0 };
   for (let seen = 0; seen < MOST_NEAR && walker.nextNode(); seen++) {
     const element = parentOf(walker.currentNode);
-    if (!element || letters(walker.currentNode.nodeValue ?? "") < 3 || priced.has(element)) continue;
-    if (isAboutAny(element)) continue;
+    const text = plainText(walker.currentNode.nodeValue);
+    if (!element || letters(text) < 3 || priced.has(element) || saysAny(text)) continue;
     const size = sizeOf(element);
     if (size > best.size) best = { element, size };
   }
@@ -135,8 +137,9 @@ export const firstRank = (context: Context): readonly Element[] =>
 
 /**
  * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's
- * name; what the page's head names; what markup or a table of facts calls a product's name; all other headings, the lowest ranks last; then the largest text by the
- * buttons that buy, where those stand together; at last what any product's page says.
+ * name; what the page's head names; what markup or a table of facts calls a product's name; headings in the head of the
+ * site; all others, the lowest ranks last; then the largest text by the buttons that buy, where those stand together; at
+ * last what any product's page says.
  */
 export function* mainHeadings(
   survey: Survey,
@@ -173,7 +176,7 @@ export function* mainHeadings(
   const large = isOther ? null : largestBy(pressed, survey);
   if (large) yield [large];
   const general = shown("h1,h2,h3").filter((one) =>
-    isOther ? isAnyText(plainText(one.textContent)) : isAboutAny(one),
+    isOther ? namesPart(plainText(one.textContent)) : isAboutAny(one),
   );
   if (general.length > 0) yield general;
 }

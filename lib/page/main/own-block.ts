@@ -1,6 +1,6 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { countUp, follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
+import { follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
 import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { hasWord } from "../dom/letters.ts";
 import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
@@ -74,13 +74,17 @@ function* sold(
   { doc, furniture }: Context,
 ): Generator<undefined, Sold, undefined> {
   const roots = new Set(single.map(({ root }) => root));
-  const held = new Map<Element, number>();
-  for (const { root } of single) countUp(held, root);
+  // What holds one block only, and that; null where it holds several.
+  const held = new Map<Element, Element | null>();
+  for (const { root } of single)
+    nearest(root, (up) => {
+      held.set(up, held.has(up) ? null : root);
+      return false;
+    });
   // A button stands in a block, or beside it where no second one is near.
   const blockOf = (button: Element): Element | null => {
     const around = nearest(button, (up) => held.has(up));
-    if (!around || roots.has(around)) return around;
-    return held.get(around) === 1 ? (single.find(({ root }) => around.contains(root))?.root ?? null) : null;
+    return around && (roots.has(around) ? around : (held.get(around) ?? null));
   };
   const within = new Set<Element | null>();
   for (const [i, button] of buttons.entries()) {

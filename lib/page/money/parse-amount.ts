@@ -2,7 +2,7 @@
 export const THOUSANDTHS: ReadonlySet<string> = new Set(["KWD", "BHD", "OMR", "JOD", "TND"]);
 
 /**
- * The value of a number as a price tag writes it: "1.299,00", "1,24,999", "1’299.00", "10000,00". A single
+ * The value of a number as a price tag writes it: "1.299,00", "1,24,999", "1’299.00", "450/000", "10000,00". A single
  * separator before exactly three digits parts thousands, unless the currency counts in `thousandths`.
  */
 export function parseAmount(written: string, thousandths = false): number {

@@ -3,6 +3,7 @@ import { letters } from "../dom/letters.ts";
 import { iconSign } from "./icon-sign.ts";
 import { LONGEST_SIGN } from "./money-signs.ts";
 import { type Amount, readTag, type Tag, type WrittenAmount } from "./price.ts";
+import { PRICE_NAME } from "./price-name.ts";
 import { DIGITS } from "./scan-money.ts";
 import { PART_NAME } from "./what-for.ts";
 
@@ -33,7 +34,6 @@ const STEPS_UP = 3;
 const FIGURE = new RegExp(`[${DIGITS}]`);
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
 const NUMBER = /^[\d.,' ]+$/;
-const PRICE_NAME = /pri(?:ce|s|x|jz)|preis|prec|prez|cena|amount|valor/i;
 
 /** Whether blocks lie on both sides of a text. */
 const standsBetween = ({ previousSibling, nextSibling }: Node): boolean =>
@@ -145,8 +145,8 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   }
   // "<b>24</b> euro": the sign is the next text, and no word stands before.
   const behind = saidBy(element.previousSibling) ? "" : saidBy(element.nextSibling);
-  const signed = `${text} ${behind}`;
-  const { amounts, words } = readTag(behind.length > LONGEST_SIGN ? "" : signed);
+  const signed = behind && behind.length <= LONGEST_SIGN ? `${text} ${behind}` : "";
+  const { amounts, words } = readTag(signed);
   if (amounts.length > 0) return { element, text, tag: signed, words, amounts };
   let plain: WrittenPrice | null = null;
   const figure = readTag(`${text},-`).amounts;
@@ -163,9 +163,10 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     const iconed = `${iconSign(up)} ${text}`;
     if (iconed.length > text.length + 1)
       return { element: up, text, tag: iconed, words, amounts: readTag(iconed).amounts };
+    if (!bare || plain) continue;
     // Cents that are raised stand in an element of their own.
     const all = NUMBER.test(tag) ? readTag(`${tag},-`).amounts : figure;
-    if (bare) plain ??= { element: up, text, tag, words, amounts: all };
+    plain = { element: up, text, tag, words, amounts: all };
   }
   return plain;
 }

@@ -54,7 +54,7 @@ const MOST_PICTURES = 2000;
 const MANY_PLACES = 3;
 
 /** Where pictures of one name lead. */
-const placesOf = learned(
+const leadsOf = learned(
   () => new Map<string, Set<string>>(),
   (known, scopes) => {
     const pictures = scopes.flatMap((scope) => allIn(scope, "a[href] img[alt]"));
@@ -68,11 +68,11 @@ const placesOf = learned(
 
 /** Whether a template calls the pictures of all products so. */
 export const namesAnyPicture = (name: string, context: Context): boolean =>
-  (placesOf(context).get(name)?.size ?? 0) >= MANY_PLACES;
+  (leadsOf(context).get(name)?.size ?? 0) >= MANY_PLACES;
 
 /** Learns what a page's headings and pictures have in common, in several steps: the first name that is asked for needs it. */
 export function* learnNames(context: Context): Generator<undefined, void, undefined> {
-  for (const learn of [restsOf, countsOf, placesOf]) {
+  for (const learn of [restsOf, countsOf, leadsOf]) {
     learn(context);
     yield;
   }

@@ -37,7 +37,7 @@ export function* readTiles(
   related: Related,
   doubted?: Doubted,
 ): Generator<undefined, readonly FoundProduct[], undefined> {
-  yield* learnNames(context);
+  if (tiles.length > 0) yield* learnNames(context);
   const products: FoundProduct[] = [];
   const roots = new Set([...tiles.map(({ root }) => root), ...related.unpriced.keys()]);
   const leads = ({ root }: Cluster) => (root.closest("a[href]") ?? root.querySelector("a[href]")) !== null;
@@ -53,7 +53,7 @@ export function* readTiles(
       return product;
     };
     const othersLead = leading > tiles.length / 2;
-    const announced = nearest(root, (up) => related.priced.has(up) || related.unpriced.has(up)) !== null;
+    const announced = nearest(root, (up) => related.all.has(up)) !== null;
     const suspect = { root, pictures, prices, alone, othersLead, announced, survey, context, product: make };
     for (const doubt of DOUBTS) {
       // The browser compiles what a doubt looks for when it is first asked.

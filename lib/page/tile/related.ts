@@ -49,8 +49,8 @@ function announcedBy(heading: Element, first: Element, pictures: readonly Elemen
 export interface Related {
   /** Products without a price, each with its pictures. */
   readonly unpriced: ReadonlyMap<Element, readonly Element[]>;
-  /** The tiles among those that have a price. */
-  readonly priced: ReadonlySet<Element>;
+  /** Those and the tiles that have one. */
+  readonly all: ReadonlySet<Element>;
 }
 
 /**
@@ -62,10 +62,9 @@ export function* relatedTiles(
   main: MainDraft | null,
   priced: readonly Cluster[],
 ): Generator<undefined, Related, undefined> {
-  const tiles = new Map<Element, readonly Element[]>();
-  const announced = new Set<Element>();
-  const related = { unpriced: tiles, priced: announced };
-  if (!main) return related;
+  const unpriced = new Map<Element, readonly Element[]>();
+  const all = new Set<Element>();
+  if (!main) return { unpriced, all };
   const roots = new Set(priced.map(({ root }) => root));
   const free = survey.pictures.filter((picture) => !nearest(picture, (up) => roots.has(up)));
   yield;
@@ -75,17 +74,14 @@ export function* relatedTiles(
     if (said.length > LONGEST_HEADING || !RELATED.test(said) || furniture.isApart(heading)) continue;
     const next = survey.pictures.find((picture) => follows(heading, picture));
     if (!next) continue;
-    if (!free.includes(next)) {
-      for (const tile of announcedBy(heading, next, survey.pictures)) announced.add(tile);
-      continue;
-    }
-    for (const tile of announcedBy(heading, next, free)) {
-      tiles.set(
-        tile,
-        free.filter((picture) => tile.contains(picture)),
-      );
+    const isFree = free.includes(next);
+    for (const tile of announcedBy(heading, next, isFree ? free : survey.pictures)) {
+      all.add(tile);
+      if (!isFree) continue;
+      const own = free.filter((picture) => tile.contains(picture));
+      unpriced.set(tile, own);
     }
     yield;
   }
-  return related;
+  return { unpriced, all };
 }

@@ -4,16 +4,16 @@ import { buttonsIn, buys } from "../dom/buttons.ts";
 import { leadsToGroup } from "../dom/link.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { foundProduct } from "../found-product.ts";
-import { kindOf } from "../members.ts";
+import { kindOf, LEAST_MEMBERS } from "../members.ts";
 import { barePrices } from "../money/bare-price.ts";
+import { PRICE_NAME } from "../money/price-name.ts";
 import type { FoundProduct } from "../product.ts";
 import type { Survey } from "../survey.ts";
 
 /** Levels above a picture within which a member of a list is looked for. */
 const LEVELS = 6;
-/** Members from which on a list may be one of products; in which each is called a product's tile; and those looked at. */
+/** Members from which on a list may be one of products, where not each is called a product's tile; and those looked at. */
 const LEAST = 4;
-const LEAST_CALLED = 3;
 const MOST = 200;
 /** Pictures looked at between two yields. */
 const STRIDE = 4;
@@ -29,9 +29,8 @@ const MOST_OF_THEM = 0.75;
 
 const PRODUCT_NAME =
   /(^|[\s_-])(product|goods|prd)([-_]?(item|card|tile|box|name|title|info))?([\s_-]|$)|(product|goods|prd)[-_]?(item|card|tile|name|title|nm)/i;
-/** What markup calls the tile of one product, and the place of its price, which may be empty. */
+/** What markup calls the tile of one product. */
 const TILE_NAME = /(^|[\s_-])product[-_]?(item|card|tile|box)([\s_-]|$)/i;
-const PRICE_NAME = /pri(c|x|jz)|preis|prec|prez|cena/i;
 const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article|news|post|team|member/i;
 
 /** Lists of pictures with words, each with its members and their pictures. */
@@ -55,7 +54,7 @@ function* listsOf(
   }
   return [...lists.values()]
     .flatMap((kinds) => [...kinds.values()])
-    .filter(({ size }) => size >= LEAST_CALLED);
+    .filter(({ size }) => size >= LEAST_MEMBERS);
 }
 
 /** How much a name says, in words; scripts that part none count their letters. */
@@ -92,8 +91,8 @@ export function* shelfTiles(
         context,
       );
       if (!product || leadsToGroup(product.link ?? "")) continue;
-      // Tiles of groups are called so too, but lead somewhere.
-      const isTile = TILE_NAME.test(nameOf(root)) && product?.link === null;
+      // Tiles of groups are called so too, but lead somewhere; the place of a price may be empty.
+      const isTile = TILE_NAME.test(nameOf(root)) && product.link === null;
       if (isTile || names.some((name) => PRICE_NAME.test(name))) titled++;
       if (names.some((name) => PRODUCT_NAME.test(name))) called++;
       if (buttonsIn(root).some(buys)) bought++;

@@ -1,6 +1,4 @@
-import { expected, expectedMain, type PageCase, picture } from "./page-case.ts";
-
-const BIG = (slug: string): string => `<img src="/i/${slug}.jpg" width="400" height="500">`;
+import { BIG, expected, expectedMain, type PageCase, picture } from "./page-case.ts";
 
 /** Product pages that announce others beside their own, and those whose name or price only a table, a class or a place tells. */
 export const ANNOUNCED_BESIDE: readonly PageCase[] = [

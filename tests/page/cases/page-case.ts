@@ -41,5 +41,7 @@ export const expectedMain = (row: string): ExpectedProduct => ({ ...productIn(ro
 
 /** A picture as wide as a tile. */
 export const picture = (slug: string): string => `<img src="/i/${slug}.jpg" width="220" height="280">`;
+/** A picture as large as that of a product's own page. */
+export const BIG = (slug: string): string => `<img src="/i/${slug}.jpg" width="400" height="500">`;
 /** Lays what has the class `g` out in three columns. */
 export const GRID = "<style>.g{display:grid;grid-template-columns:repeat(3,240px);gap:20px}</style>";

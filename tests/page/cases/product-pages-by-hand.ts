@@ -1,6 +1,4 @@
-import { expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
-
-const BIG = (slug: string): string => `<img src="/i/${slug}.jpg" width="400" height="500">`;
+import { BIG, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
 
 /** Product pages as one person writes them. */
 export const PRODUCT_PAGES_BY_HAND: readonly PageCase[] = [

@@ -1,6 +1,4 @@
-import { expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
-
-const BIG = (slug: string): string => `<img src="/i/${slug}.jpg" width="400" height="500">`;
+import { BIG, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
 
 /** Shops of people who build their first: what they leave out, and what they put in its place. */
 export const SHOPS_BY_BEGINNERS: readonly PageCase[] = [

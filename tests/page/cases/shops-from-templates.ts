@@ -1,6 +1,4 @@
-import { expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
-
-const BIG = (slug: string): string => `<img src="/i/${slug}.jpg" width="400" height="500">`;
+import { BIG, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
 
 /** Shops filled into a theme of others, with what that left over: slogans, words of the theme, one name and link for all. */
 export const SHOPS_FROM_TEMPLATES: readonly PageCase[] = [

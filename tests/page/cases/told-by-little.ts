@@ -1,6 +1,4 @@
-import { expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
-
-const BIG = (slug: string): string => `<img src="/i/${slug}.jpg" width="400" height="500">`;
+import { BIG, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
 
 /** Pages of one product on which little tells its name, its picture or that it is bought there. */
 export const TOLD_BY_LITTLE: readonly PageCase[] = [
