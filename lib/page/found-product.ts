@@ -1,5 +1,5 @@
 import type { Context } from "./context.ts";
-import { nameOf, parentOf } from "./dom/ancestors.ts";
+import { nameOf, nearest, parentOf } from "./dom/ancestors.ts";
 import { linkIn, linkUrl } from "./dom/link.ts";
 import { isStruck } from "./money/is-struck.ts";
 import { lowestPrice } from "./money/lowest-price.ts";
@@ -33,9 +33,20 @@ export interface Draft {
 /** A picture narrower than this part of the widest is a stamp on it, or one of its small views. Layout choice. */
 const STAMP = 0.4;
 
+/** Whether what clips a picture's slides leaves nothing of it to be seen. */
+function isClipped(picture: Element, root: Element): boolean {
+  const { left, right } = picture.getBoundingClientRect();
+  const clips = (up: Element): boolean => {
+    if (up.ownerDocument.defaultView?.getComputedStyle(up).overflowX === "visible") return false;
+    const box = up.getBoundingClientRect();
+    return box.width > 0 && (right <= box.left + 1 || left >= box.right - 1);
+  };
+  return nearest(parentOf(picture), (up) => up === root || clips(up)) !== root;
+}
+
 /** Puts the picture that shows first: displayed, not see-through, no stand-in, no stamp, nothing behind another, no slide that waits; a back picture comes after the front. */
 function byFront(
-  { root, pictures }: Draft,
+  { role, root, pictures }: Draft,
   { doc, furniture }: Context,
   standsIn: StandsIn,
 ): { picture: Element; urls: readonly string[] }[] {
@@ -49,7 +60,7 @@ function byFront(
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
     const stamp = (widths[i] ?? 0) < STAMP * widest;
-    const aside = !alone && isCopy(picture, root);
+    const aside = !alone && (isCopy(picture, root) || (role === "main" && isClipped(picture, root)));
     const lies = kept.some(
       (other, at) => other !== picture && picture.contains(other) && (widths[at] ?? 0) >= STAMP * widest,
     );

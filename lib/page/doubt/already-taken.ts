@@ -23,6 +23,8 @@ const BASKET_HEADING =
 
 const REMOVE =
   /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
+/** What open icon fonts call crosses and bins, and what scripts call the way to remove something. */
+const CROSSES = ["-times", "-xmark", "bi-x", "trash", "close"].map((name) => `[class*="${name}"]`).join();
 /** Beside the way to remove it: a line of what a shop keeper has, or of an account. */
 const EDIT =
   /^(edit|bearbeiten|modifier|éditer|editar|modifica|bewerken|redigera|edytuj|編集|편집|수정|编辑|修改|изменить|редагувати|upravit|düzenle|تعديل|עריכה)$/i;
@@ -82,6 +84,9 @@ const removes = (control: Element): boolean => {
   return REMOVE.test([...said, control.textContent.slice(0, 40)].join("\n"));
 };
 
+/** Whether a control is drawn as a cross or a bin: in a basket it removes a line. */
+const bearsCross = (control: Element): boolean => control.querySelector(CROSSES) !== null;
+
 /**
  * Whether a tile shows what a person has taken already: a line of a basket, with its quantity or the way to remove it, or
  * anything among orders and at the check-out; or a line that can be edited and removed, as a shop keeper's can.
@@ -100,7 +105,7 @@ export function isAlreadyTaken(root: Element, survey: Survey, context: Context):
   const controls = allIn(line, REMOVERS).slice(0, MOST_CONTROLS);
   const kept = controls.some(({ textContent }) => EDIT.test(textContent.trim()));
   if (page !== "basket" && !counted && !kept) return false;
-  const removable = controls.some(removes);
+  const removable = controls.some((one) => removes(one) || (page === "basket" && bearsCross(one)));
   if (page !== "basket") return removable;
   return counted || removable || COUNTED.test(line.textContent.slice(0, MOST_TEXT));
 }

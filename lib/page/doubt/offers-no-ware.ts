@@ -5,7 +5,7 @@ import { leadsToProduct } from "../dom/link.ts";
 import { pageHeading, pathOf, pathsOf } from "../dom/page-heading.ts";
 import { linesOf, nameKey, TITLE_BREAK } from "../dom/plain-text.ts";
 import type { FoundProduct, Price } from "../product.ts";
-import { CALL, FACT, HEADING, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
+import { CALL, FACT, HEADING, HIRE, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
 
 /** Characters of a tile that are read, and links and buttons of it. */
 const MOST_TEXT = 600;
@@ -85,6 +85,7 @@ function pageSellsNothing(context: Context): boolean {
   return (
     pathsOf(doc).some((path) => PATH.test(path)) ||
     saysOtherwise(context) ||
+    HIRE.test(doc.title.toLowerCase()) ||
     (described.length === 0 && showsOtherKinds(doc))
   );
 }

@@ -124,7 +124,7 @@ export function* mainDraft(
   const isName = amount
     ? hasWord(words) && hasWord(written.split(amount.written)[0] ?? "")
     : /\p{L}{2}/u.test(written);
-  const tells = isName && !isCrumb(heading);
+  const tells = isName && !isCrumb(heading) && !namesPart(written);
   const unlisted = context.described.filter((one) => !one.listed);
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
   const bought: Element[] = [];

@@ -18,9 +18,10 @@ const LONGEST_NAME = 300;
 /** Texts looked at around a button. */
 const MOST_NEAR = 120;
 
-/** Whether a link stands in a heading, or behind it in a strip without a choice to make, as in the head of a page. */
+/** Whether a link stands in a heading or around it, or behind it in a strip without a choice to make, as in the head of a page. */
 const belongsTo = (link: Element, heading: Element): boolean =>
   heading.contains(link) ||
+  link.contains(heading) ||
   (follows(heading, link) && !parentOf(heading)?.querySelector("button,select,form,img"));
 
 /** Whether a heading leads to another page, which it then names. */
@@ -33,10 +34,14 @@ function leadsElsewhere(heading: Element): boolean {
 /** Whether a heading names the shop: it says nothing, or has the link to the shop's first page. */
 const namesTheShop = (heading: Element): boolean =>
   !/[\p{L}\p{N}]/u.test(heading.textContent) ||
-  [...(parentOf(heading) ?? heading).querySelectorAll("a")].some(
-    (link) =>
-      link.pathname === "/" && link.host === heading.ownerDocument.location.host && belongsTo(link, heading),
-  );
+  [heading.closest("a") ?? [], ...(parentOf(heading) ?? heading).querySelectorAll("a")]
+    .flat()
+    .some(
+      (link) =>
+        link.pathname === "/" &&
+        link.host === heading.ownerDocument.location.host &&
+        belongsTo(link, heading),
+    );
 
 /** In CSS pixels. */
 const sizeOf = (element: Element): number =>
@@ -44,7 +49,7 @@ const sizeOf = (element: Element): number =>
 
 /** What markup calls the name of the product that a page is about. Common practice, no source. */
 const PRODUCT_NAMED =
-  /(product|prod|goods|item|detail|produit|produkt|producto|produto|prodotto|artikel)[-_]*(single|detail|page|info|main|card)?[-_]*(name|title|nom[eb]?|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
+  /(product|prod|goods|item|detail|produit|produkt|producto|produto|prodotto|artikel)[-_]*(single|details?|page|info|main|card)?[-_]*(name|title|nom[eb]?|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
 /** What all such names have in them. */
 const NAMED = ["na", "tit", "nom", "urun", "pham"];
 const NAMED_CLASS = NAMED.map((part) => `[class*="${part}" i]`).join();
@@ -55,7 +60,7 @@ const NAME_LABEL =
   /^(product ?name|item ?name|name|name of (the )?(product|item)|title|(produkt|artikel)(name|bezeichnung)|nom( du produit)?|désignation|nombre( del (producto|artículo))?|nome( d[eo]l? produto| prodotto)?|product ?naam|produktnamn|nazwa( (produktu|towaru))?|název|názov|название|наименование|назва|ürün adı|tên (sản phẩm|hàng)|nama (produk|barang)|ชื่อสินค้า|اسم المنتج|نام محصول|שם המוצר|商品名称?|商品名稱|品名|제품명|상품명|책 ?이름|도서명)\s*([:：]|$)/iu;
 /** What a heading says on the page of any product, or of several. */
 const ABOUT_ANY =
-  /^(products|produk(te?|ter)?|produits|productos|produtos|prodotti|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(の?(説明|詳細|情報)){1,2}|صفحه محصول|صفحة المنتج|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
+  /^(products?|produk(te?|ter)?|produits?|productos?|produtos?|prodott[oi]|товары?|продукт|ürün|商品|상품|สินค้า|sản phẩm|محصول|منتج|المنتج|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(の?(説明|詳細|情報)){1,2}|صفحه محصول|صفحة المنتج|상품 ?(상세|정보|설명)|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
 
 /** Nor does what says how it is sent. */
 const ABOUT_SENDING =

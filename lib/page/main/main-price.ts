@@ -39,9 +39,16 @@ function besideStruck({ element, amounts: [struck] }: PriceLeaf, context: Contex
 const isPlain = (price: PriceLeaf): boolean =>
   !isNamedPart(price) && price.amounts.some((amount) => !isAside(amount));
 
+/** Whether one of some buttons stands beside an element, or with it in a block. */
+const standsBy = (buttons: readonly Element[], element: Element): boolean => {
+  const around = parentOf(element);
+  return buttons.some((button) => around?.contains(button) || (around && parentOf(around)?.contains(button)));
+};
+
 /**
  * The prices that stand nearest to a heading: those that can be seen and are not crossed out; where none is such, one
- * without a sign beside what is, or one on a button that buys; where there is none, one that a heading beside it or a label tells.
+ * without a sign beside what is, or one on a button that buys; where there is none, one in a bar that stays with such a
+ * button, one that a heading beside it or a label tells.
  */
 export function pricesBy(
   around: ReadonlySet<Element>,
@@ -70,6 +77,10 @@ export function pricesBy(
   }
   const onButton = buttons.flatMap((button) => priceOn(button, context));
   if (onButton.length > 0) return onButton.slice(0, 1);
+  const inBar = clusters
+    .flatMap(({ prices }) => prices)
+    .filter(({ element }) => isApart(element) && !isHidden(element) && standsBy(buttons, element));
+  if (inBar.length > 0) return inBar.slice(0, 1);
   const [heading] = around;
   const bare = [...(heading ? headedPrices(heading, context) : []), ...labelledPrices(context)];
   return bare

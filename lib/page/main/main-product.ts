@@ -4,7 +4,7 @@ import { follows, nearest, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
-import { saysOtherwise } from "../doubt/offers-no-ware.ts";
+import { saysOtherwise, sellsNothing } from "../doubt/offers-no-ware.ts";
 import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { tilesBeside } from "./tiles-beside.ts";
@@ -19,13 +19,16 @@ const LONGEST_NAME = 300;
 const saysMore = ({ title = "" }: MainDraft, other: MainDraft): boolean =>
   other.title !== undefined && title.startsWith(`${other.title} `);
 
+/** From 0.8 down for headings of the second rank on; 0 for what is no heading. */
+const rankOf = ({ tagName }: Element): number => (/^H\d$/.test(tagName) ? 1 - Number(tagName[1]) / 10 : 0);
+
 /**
  * Of several headings of one product: the one that data or the page's title knows, then the longer of the first rank,
- * since one may name its maker; of others the first.
+ * since one may name its maker; of others the highest.
  */
 const namesBetter = ({ title = "", described, heading }: MainDraft, doc: Document): number =>
   (described || nameKey(doc.title).includes(nameKey(title)) ? LONGEST_NAME : 0) +
-  (heading.tagName === "H1" ? Math.min(title.length, LONGEST_NAME - 1) : 0);
+  (heading.tagName === "H1" ? Math.min(title.length, LONGEST_NAME - 1) : rankOf(heading));
 
 /** Tells whether an element lies in no tile, and not apart from what the page offers. */
 function looseOn({ beside, context: { furniture } }: MainPage): (element: Element) => boolean {
@@ -86,6 +89,7 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   if (isBought(context)) return null;
   const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
   const buttons = [...buttonsIn(context.doc), ...links];
+  if (sellsNothing(context) && !buttons.some(buys)) return null;
   const { own, beside } = yield* tilesBeside(clusters, buttons, context);
   const page = { ...places, buttons, own, beside };
   const isLoose = looseOn(page);
@@ -124,5 +128,9 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
     sales ??= yield* looseSales(page, isLoose);
     if (sales.length === 0) break;
   }
-  return nameless ?? (own && !saysOtherwise(context) ? namelessDraft(own.cluster, context) : null);
+  // The block that is sold holds the name, where a heading around it only says what any product's page says.
+  const isAround =
+    own && nameless && nameless.root !== own.cluster.root && nameless.root.contains(own.cluster.root);
+  if (own && (isAround || (!nameless && !saysOtherwise(context)))) return namelessDraft(own.cluster, context);
+  return nameless;
 }

@@ -4,10 +4,12 @@ import { follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
 import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { hasWord } from "../dom/letters.ts";
 import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
+import { pathOf } from "../dom/page-heading.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { sellsNothing } from "../doubt/offers-no-ware.ts";
 import { kindOf, LEAST_MEMBERS, unlikeOthers } from "../members.ts";
+import { PRICE_NAME } from "../money/price-name.ts";
 import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { firstRank, isAboutAny } from "./main-headings.ts";
 import { isCalledDetails } from "./told-by-markup.ts";
@@ -59,6 +61,22 @@ function isInTitle(heading: Element): boolean {
   return key.length > 3 && nameKey(heading.ownerDocument.title).startsWith(key);
 }
 
+/** Letters of a name from which on an address that ends in it is no accident. */
+const LONG_NAME = 8;
+
+/** Whether the address and the title of a page are what a heading in a block says, and markup calls its price one. */
+function isAddressed({ root, prices }: Cluster, { doc }: Context): boolean {
+  const plain = (text: string) => nameKey(text.normalize("NFKD").replace(/\p{M}/gu, ""));
+  const [end = ""] = pathOf(doc.URL).split("/").filter(Boolean).slice(-1);
+  const address = plain(end.replace(/\.\w+$/, ""));
+  return (
+    address.length >= LONG_NAME &&
+    plain(doc.title).startsWith(address) &&
+    prices.some(({ element }) => PRICE_NAME.test(nameOf(element))) &&
+    [...root.querySelectorAll("h1,h2,h3,h4")].some((heading) => plain(heading.textContent) === address)
+  );
+}
+
 /** What is sold on a page where nothing leads. */
 interface Sold {
   readonly blocks: readonly Cluster[];
@@ -66,13 +84,14 @@ interface Sold {
   readonly alone: boolean;
 }
 
-/** The clusters with a button that buys or a quantity, or called a product's page; all where such a button stands beside them and none has one, or the page's address is a product's. */
+/** The clusters with a button that buys or a quantity, or called a product's page, or what the address is; all where such a button stands beside them and none has one, or the page's address is a product's. */
 function* sold(
   loose: readonly Cluster[],
   single: readonly Cluster[],
   buttons: readonly Element[],
-  { doc, furniture }: Context,
+  context: Context,
 ): Generator<undefined, Sold, undefined> {
+  const { doc, furniture } = context;
   const roots = new Set(single.map(({ root }) => root));
   // What holds one block only, and that; null where it holds several.
   const held = new Map<Element, Element | null>();
@@ -100,6 +119,7 @@ function* sold(
   const isFirst = FIRST_PAGE.test(doc.URL);
   const isCalled = (block: Cluster) =>
     isCalledDetails(block.root) ||
+    isAddressed(block, context) ||
     (!isFirst && INFO.test(nameOf(block.root)) && block.pictures.some(isLarge));
   const own = loose.filter((block) => within.has(block.root) || isCalled(block));
   const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);

@@ -24,14 +24,27 @@ const HOME: Readonly<Record<string, string>> = {
   id: "ID",
 };
 
-/** Calling codes (ITU-T E.164, from memory) of countries whose money has a sign in common with others'. */
+/**
+ * Calling codes (ITU-T E.164, from memory) of countries whose money has a sign in common with others'. XA, which ISO 3166
+ * leaves free, stands for those of the CFA franc of Central Africa, XAF.
+ */
 const CALLED =
-  "20EG 45DK 46SE 47NO 52MX 54AR 56CL 57CO 61AU 64NZ 65SG 852HK 886TW 92PK 94LK 977NP 971AE 212MA".split(" ");
+  "20EG 45DK 46SE 47NO 52MX 54AR 56CL 57CO 61AU 64NZ 65SG 852HK 886TW 92PK 94LK 977NP 971AE 212MA 375BY 235XA 236XA 237XA 240XA 241XA 242XA".split(
+    " ",
+  );
+/** A number as it is written to be called from abroad. */
+const WRITTEN_NUMBER = /\+ ?\d{1,3}[ ()\d-]{7,}/;
 
-/** The country of the first telephone number that a page links to, where its money shares a sign; else "". */
+/** The country of the first telephone number that a page links to or else writes, where its money shares a sign; else "". */
 function calledIn(doc: Document): string {
   const link = doc.querySelector('[href^="tel:+"],[href*="//wa.me/"]')?.getAttribute("href");
-  const number = link?.replace(/\D+/, "") ?? "";
+  const text = doc.body.textContent;
+  const written =
+    link ??
+    [text.slice(0, MOST_TEXT), text.slice(-MOST_FOOT)]
+      .map((part) => WRITTEN_NUMBER.exec(part)?.[0])
+      .find(Boolean);
+  const number = written?.replace(/\D/g, "") ?? "";
   return CALLED.find((code) => number.startsWith(code.slice(0, -2)))?.slice(-2) ?? "";
 }
 
@@ -55,6 +68,15 @@ function spokenIn({ body }: Document): string {
     : "NO";
 }
 
+/** Countries that share a sign with others in no more than a few, as pages name them. */
+const NEIGHBOURS: Readonly<Record<string, RegExp>> = {
+  XA: /camer(oun|oon)|gabon|tchad|congo|centrafri/i,
+  PK: /pakistan/i,
+  LK: /sri lanka/i,
+  NP: /nepal/i,
+  BY: /беларус|belarus|минск/i,
+};
+
 /** Countries that count in pesos, or in dollars of their own or others', as pages in Spanish name them. */
 const COUNTRIES: Readonly<Record<string, RegExp>> = {
   MX: /méxico|pesos mexicanos/i,
@@ -64,10 +86,10 @@ const COUNTRIES: Readonly<Record<string, RegExp>> = {
   US: /ecuador|el salvador|puerto rico|panamá/i,
 };
 
-/** The one of these countries that the foot of a page names, or "". */
-function namedAtFoot({ body }: Document): string {
+/** The one of some countries that the foot of a page names, or "". */
+function namedAtFoot({ body }: Document, countries: Readonly<Record<string, RegExp>>): string {
   const text = body.textContent.slice(-MOST_FOOT);
-  const named = Object.keys(COUNTRIES).filter((code) => COUNTRIES[code]?.test(text));
+  const named = Object.keys(countries).filter((code) => countries[code]?.test(text));
   return named.length === 1 ? (named[0] ?? "") : "";
 }
 
@@ -82,7 +104,7 @@ export function countriesOf(doc: Document, language: string): readonly string[] 
     HOME[spoken] ?? "",
     calledIn(doc),
     inEnglish ? spokenIn(doc) : "",
-    spoken === "es" ? namedAtFoot(doc) : "",
+    namedAtFoot(doc, spoken === "es" ? COUNTRIES : NEIGHBOURS),
   ].filter(Boolean);
   return told.length === 0 && spoken === "es" ? [ANY_COUNTRY] : told.map((code) => code.toUpperCase());
 }

@@ -32,8 +32,10 @@ const LONGEST_SOURCE = 900;
 const STEPS_UP = 3;
 
 const FIGURE = new RegExp(`[${DIGITS}]`);
-const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–-]+$`);
+const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–~〜～-]+$`);
 const NUMBER = /^[\d.,' ]+$/;
+/** What says behind a number that it is the lowest of some. */
+const UPWARDS = /[~〜～]$/;
 
 /** Whether blocks lie on both sides of a text. */
 const standsBetween = ({ previousSibling, nextSibling }: Node): boolean =>
@@ -119,6 +121,16 @@ const NO_TAG = "script,style,noscript,template,option,label[for],label:has(input
 /** What a text node says; "" for anything else. */
 const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
 
+/** The price in words with a number at their end, whose sign is the next element: "from 5 600<i>₽</i>"; or null. */
+function signedBehind({ nextSibling }: Node, element: Element, text: string): WrittenPrice | null {
+  const sign = nextSibling?.nodeType === 1 && /\d$/.test(text) ? (nextSibling.textContent ?? "").trim() : "";
+  if (!sign || sign.length > LONGEST_SIGN || letters(text) > MOST_LETTERS || element.closest(NO_TAG))
+    return null;
+  const tag = `${text} ${sign}`;
+  const { amounts, words, denied } = readTag(tag);
+  return denied || amounts.length === 0 ? null : { element, text: tag, tag, words, amounts };
+}
+
 /** The price tag that a text node belongs to, or null where it is none. */
 export function priceLeafAt(node: Node): WrittenPrice | null {
   const written = node.nodeValue ?? "";
@@ -129,7 +141,7 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (!element || text.length > LONGEST_TAG) return null;
   const alone = readTag(letters(text) > MOST_LETTERS ? "" : text);
   const own = alone.amounts;
-  if (own.length === 0 && !FIGURES.test(text)) return null;
+  if (own.length === 0 && !FIGURES.test(text)) return signedBehind(node, element, text);
   if (element.closest(NO_TAG)) return null;
   // A button says its price in full: "Add to bag for €49".
   if (own.length === 0 && element.closest("button")) return null;
@@ -149,12 +161,13 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   const { amounts, words } = readTag(signed);
   if (amounts.length > 0) return { element, text, tag: signed, words, amounts };
   let plain: WrittenPrice | null = null;
-  const figure = readTag(`${text},-`).amounts;
+  const number = text.replace(UPWARDS, "");
+  const figure = readTag(`${number},-`).amounts;
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
     if (lengthOf(up) > LONGEST_TAG) break;
     const tag = joinedText(up);
     const names = `${up.className} ${up.getAttribute("itemprop")}`;
-    const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && NUMBER.test(text);
+    const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && NUMBER.test(number);
     const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag);
     // The amount begins with this figure, which is there but once, or it is another's: sizes stand beside a price.
     const own = amounts.some(({ amount }) => sameWhole([{ amount }], figure));

@@ -1,4 +1,4 @@
-import { countUp, nameOf } from "../dom/ancestors.ts";
+import { countUp, nameOf, parentOf } from "../dom/ancestors.ts";
 import { buys } from "../dom/buttons.ts";
 import type { Survey } from "../survey.ts";
 import type { WrittenPrice } from "./price-leaf.ts";
@@ -6,10 +6,11 @@ import type { WrittenPrice } from "./price-leaf.ts";
 /** What markup calls a button that may show no more than the price. */
 const BASKET_NAME = /cart|buy|basket/i;
 
-/** Whether a price stands on a button that does not buy: what it costs to give, to book, to send. */
+/** Whether a price stands on a button that does not buy, nor does one beside it: what it costs to give, to book, to send. */
 function isOnOther({ element }: WrittenPrice): boolean {
   const button = element.closest("button");
-  return button !== null && !buys(button) && !BASKET_NAME.test(nameOf(button));
+  if (button === null || BASKET_NAME.test(nameOf(button))) return false;
+  return ![...(parentOf(button)?.children ?? [])].some((one) => one.localName === "button" && buys(one));
 }
 
 /**

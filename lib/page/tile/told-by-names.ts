@@ -1,5 +1,6 @@
 /** What markup calls a name, and what else it calls short texts of a tile. Common practice, no source. */
-const TITLE_NAME = /title|name|heading|caption|ttl|nome|nombre|naam|namn|nazwa|titre|titulo/i;
+const TITLE_NAME =
+  /title|name|heading|caption|ttl|nome|nombre|naam|namn|nazwa|titre|titulo|judul|naziv|nazev|baslik|(^|[\s_-])nom([\s_-]|$)/i;
 const OTHER_NAME =
   /sub-?(title|head)|brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
 /** Names of descriptions, unless they name a part of one. */

@@ -25,6 +25,7 @@ import { SHOPS_IN_OTHER_WORDS } from "./shops-in-other-words.ts";
 import { SHOPS_MET_LATE } from "./shops-met-late.ts";
 import { SHOPS_UNLIKE_ANY } from "./shops-unlike-any.ts";
 import { SHOPS_WITHOUT_PRICES } from "./shops-without-prices.ts";
+import { STANDING_ELSEWHERE } from "./standing-elsewhere.ts";
 import { TAKEN_ALREADY } from "./taken-already.ts";
 import { TILE_CASES } from "./tiles.ts";
 import { TILES_BY_WHAT_THEY_SAY } from "./tiles-by-what-they-say.ts";
@@ -64,4 +65,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["names among badges", NAMES_AMONG_BADGES],
   ["names and signs", NAMES_AND_SIGNS],
   ["what little tells", TOLD_BY_LITTLE],
+  ["what stands elsewhere", STANDING_ELSEWHERE],
 ];
