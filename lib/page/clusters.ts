@@ -1,11 +1,14 @@
 import type { Context } from "./context.ts";
 import { addTo, nearest, parentOf, WHOLE, within } from "./dom/ancestors.ts";
+import { letters } from "./dom/letters.ts";
 import type { PriceLeaf } from "./money/price-leaf.ts";
 import { SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 import type { Survey } from "./survey.ts";
 
 /** Prices in one tile: the price, the struck one, both again for screen readers. More is a list of products. */
 export const MOST_PRICES = 6;
+/** Letters beside the prices that lie on a picture; with more it is a tile by itself. */
+const MOST_BESIDE = 2;
 /** Elements looked at for a background picture in one tile, and tiles looked at so. */
 const MOST_BACKGROUNDS = 60;
 const MOST_BARE = 400;
@@ -52,6 +55,36 @@ function* grouped<T>(
   return groups;
 }
 
+/**
+ * Of groups of prices those without a picture of their own that stand around a single one with a picture, each with that:
+ * what lies on the picture says what it cost once, or what a script keeps.
+ */
+function pricesAround(
+  groups: ReadonlyMap<Element, readonly PriceLeaf[]>,
+  pictures: ReadonlyMap<Element, readonly Element[]>,
+  { picturesIn, pricesIn }: Survey,
+): ReadonlyMap<Element, Element> {
+  const inner = new Map<Element, Element>();
+  const mayHold = (root: Element) => groups.has(root) && !pictures.has(root) && !WHOLE.test(root.tagName);
+  if (![...groups.keys()].some(mayHold)) return inner;
+  for (const [root, { length }] of pictures) {
+    const around = nearest(parentOf(root), (up) => groups.has(up));
+    if (!around || !mayHold(around) || picturesIn.get(around) !== length) continue;
+    const own = groups.get(root) ?? [];
+    const written = own.reduce((sum, { text }) => sum + letters(text), MOST_BESIDE);
+    if (letters(root.textContent) > written) continue;
+    const count = own.length + (groups.get(around)?.length ?? 0);
+    if (count <= MOST_PRICES && count === pricesIn.get(around)) inner.set(around, root);
+  }
+  return inner;
+}
+
+/** Puts what one group has before what another has, in that. */
+function addAll<T>(groups: Map<Element, T[]>, from: Element, to: Element): void {
+  groups.set(to, [...(groups.get(from) ?? []), ...(groups.get(to) ?? [])]);
+  groups.delete(from);
+}
+
 /** Every price with the picture nearest to it. */
 export function* clustersOf(survey: Survey): Generator<undefined, readonly Cluster[], undefined> {
   const { picturesIn, pricesIn } = survey;
@@ -59,6 +92,10 @@ export function* clustersOf(survey: Survey): Generator<undefined, readonly Clust
     nearest(price.element, (up) => picturesIn.has(up) || !parentOf(up)),
   );
   const pictures = yield* grouped(survey.pictures, (picture) => nearest(picture, (up) => groups.has(up)));
+  for (const [around, root] of pricesAround(groups, pictures, survey)) {
+    addAll(groups, root, around);
+    addAll(pictures, root, around);
+  }
   const clusters: Cluster[] = [];
   for (const [root, prices] of groups) {
     const own = pictures.get(root) ?? [];

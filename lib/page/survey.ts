@@ -1,4 +1,5 @@
 import { countUp, nameOf, within } from "./dom/ancestors.ts";
+import { pricesBelow } from "./money/price-column.ts";
 import { type PriceLeaf, priceInField, priceLeafAt, type WrittenPrice } from "./money/price-leaf.ts";
 import { BROKEN, SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 import { PICTURES } from "./picture/pictures.ts";
@@ -81,10 +82,12 @@ export function* surveyOf(scopes: readonly Element[]): Generator<undefined, Surv
         if (shadowRoot && roots.length < MOST_SHADOWS) roots.push(shadowRoot);
       }
       const leaf = node.nodeType === 1 ? priceInField(node as Element) : priceLeafAt(node);
-      if (!leaf) continue;
-      if (!prices.has(leaf.element)) countUp(pricesIn, leaf.element);
-      prices.set(leaf.element, leaf);
-      yield;
+      const leaves = leaf ? [leaf] : node.nodeType === 1 ? [] : pricesBelow(node);
+      for (const one of leaves) {
+        if (!prices.has(one.element)) countUp(pricesIn, one.element);
+        prices.set(one.element, one);
+      }
+      if (leaves.length > 0) yield;
     }
   }
   return { pictures, prices: [...prices.values()], picturesIn, pricesIn };

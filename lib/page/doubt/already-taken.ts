@@ -1,5 +1,6 @@
 import type { Context } from "../context.ts";
 import { allIn, nameOf, parentOf } from "../dom/ancestors.ts";
+import { buttonsIn, buys } from "../dom/buttons.ts";
 import { pageHeading, pathsOf } from "../dom/page-heading.ts";
 import { headingText } from "../dom/plain-text.ts";
 import type { Survey } from "../survey.ts";
@@ -11,7 +12,10 @@ const MOST_CONTROLS = 20;
 
 /** Parts of an address under which lies what a person has bought or is about to pay, or what a shop keeper sees. */
 const SETTLED_PATH =
-  /\/((wp-)?admin|backoffice|(my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage|histori\w+[-_]?(de[-_]?)?(commandes?|pedidos|orders?|ordini)|(order|shopping|checkout|purchase|payment|pay|buy|cart)[-_]?confirm\w*|confirm)(\.\w+)?(\/|$)/;
+  /\/(backoffice|(my-?|customer\/)?account(?!\/wish)|checkouts?|my-?orders?\w{0,6}|orders?([-_]?(history|status|confirmation|received|tracking|summary|details?))?|purchases|(mein-?|kunden)?konto|kasse|(mon-?)?compte|caisse|commandes?|(mi-?)?cuenta|(mis-?)?pedidos?|area-?clienti|ordini|(minha-?)?conta|mijn-?account|bestellingen|mina-?sidor|kassan?|moje-?konto|zamowieni[ae]|mypage|histori\w+[-_]?(de[-_]?)?(commandes?|pedidos|orders?|ordini)|(order|shopping|checkout|purchase|payment|pay|buy|cart)[-_]?confirm\w*|confirm)(\.\w+)?(\/|$)/;
+
+/** Where shop keepers work; also what beginners call the folder of their shop. */
+const KEEPERS_PATH = /\/(wp-)?admin(\.\w+)?(\/|$)/;
 
 /** Headings of such pages; nothing or a number follows. */
 const SETTLED_HEADING =
@@ -65,6 +69,7 @@ function kindOf(context: Context): Page {
   const heading = pageHeading(context) || headingInSecond(context);
   if (paths.some((path) => WISHED_PATH.test(path))) return "wished";
   if (paths.some((path) => SETTLED_PATH.test(path)) || SETTLED_HEADING.test(heading)) return "settled";
+  if (paths.some((path) => KEEPERS_PATH.test(path)) && !buttonsIn(doc).some(buys)) return "settled";
   const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
   const isBasket = (name: string) => BASKET_NAMES.includes(name) || BASKET_WORDS.test(name);
   return names.some(isBasket) || BASKET_HEADING.test(heading) ? "basket" : "other";

@@ -32,6 +32,14 @@ export const FACT =
 export const HIRE =
   /(car|scooter|boat) (hire|rental)|rent[- ]?a[- ]?car|location (de )?(voiture|scooter)|autovermiet|mietwagen|alquiler de (coche|auto|carro|veh[ií]culo)|autonoleggio|noleggio auto|alugue[lr] de (carro|ve[ií]culo)|ara(ç|ba) kiral|oto kiral|wypożyczalnia (samochod|aut)|autoverhuur|biluthyr|biludlej|autopůjčovn|прокат авто|аренда авто|レンタカー|렌[터트]카|租车|租車|thuê xe|(sewa|rental) mobil|تأجير (ال)?سيار/;
 
+/** What houses are called that serve food, somewhere in their pages' titles. */
+export const HOUSE =
+  /restaura(nt|ce|cja|ção)|ristorante|restoran|pizz?[eé]ri[ae]|trattoria|osteria|bistro|brasserie|gasth(aus|of)|taverna|steakhouse|ресторан|レストラン|食堂|식당|餐厅|餐廳|nhà hàng|مطعم|מסעד/;
+
+/** Headings of what a menu is divided into. */
+export const COURSES =
+  /^((cold|hot|our) )?(appetizers?|starters|main (courses?|dishes)|mains|side dishes|sides|desserts?|drinks|vorspeisen|hauptgerichte|nachspeisen|getränke|antipasti|primi( piatti)?|secondi( piatti)?|contorni|dolci|entrées|plats|boissons|entrantes|postres|bebidas|voorgerechten|hoofdgerechten|nagerechten|förrätter|varmrätter|efterrätter|przystawki|dania główne|desery|předkrmy|hlavní jídla|закуски|горячие блюда|десерты)$/;
+
 /** A line that is no more than a number of points: what is paid with those that a shop gives, where nothing leads to it. */
 export const POINTS = /^\d[\d., ]* ?(points|pts|pkt|punkt(e|ów|er)|puntos|punti|pontos|punten|poäng)\.?$/m;
 

@@ -3,9 +3,22 @@ import { parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
 import { leadsToProduct } from "../dom/link.ts";
 import { pageHeading, pathOf, pathsOf } from "../dom/page-heading.ts";
-import { linesOf, nameKey, TITLE_BREAK } from "../dom/plain-text.ts";
+import { headingText, linesOf, nameKey, TITLE_BREAK } from "../dom/plain-text.ts";
 import type { FoundProduct, Price } from "../product.ts";
-import { CALL, FACT, HEADING, HIRE, MONTHLY, PATH, POINTS, RATE, VOUCHER } from "./no-ware-words.ts";
+import { hasBasket } from "./is-sold-by-press.ts";
+import {
+  CALL,
+  COURSES,
+  FACT,
+  HEADING,
+  HIRE,
+  HOUSE,
+  MONTHLY,
+  PATH,
+  POINTS,
+  RATE,
+  VOUCHER,
+} from "./no-ware-words.ts";
 
 /** Characters of a tile that are read, and links and buttons of it. */
 const MOST_TEXT = 600;
@@ -80,12 +93,25 @@ export const saysOtherwise = (context: Context): boolean =>
     HEADING.test(said),
   );
 
+/** Headings looked at for the courses of a menu, and so many of those make one. */
+const MOST_HEADINGS = 30;
+const LEAST_COURSES = 2;
+
+/** Whether a page shows the menu of a house where one eats, of which nothing can be ordered. */
+function showsMenu(context: Context): boolean {
+  const { doc } = context;
+  const headings = [...doc.querySelectorAll("h1,h2,h3,h4")].slice(0, MOST_HEADINGS);
+  const courses = headings.filter((one) => COURSES.test(headingText(one).toLowerCase()));
+  return (HOUSE.test(doc.title.toLowerCase()) || courses.length >= LEAST_COURSES) && !hasBasket(context);
+}
+
 function pageSellsNothing(context: Context): boolean {
   const { doc, described } = context;
   return (
     pathsOf(doc).some((path) => PATH.test(path)) ||
     saysOtherwise(context) ||
     HIRE.test(doc.title.toLowerCase()) ||
+    showsMenu(context) ||
     (described.length === 0 && showsOtherKinds(doc))
   );
 }

@@ -44,6 +44,7 @@ const ownNames = (
   [...root.querySelectorAll("h1,h2,h3,h4,h5,h6")].filter(
     (heading) =>
       !furniture.isHidden(heading) &&
+      !heading.closest("th") &&
       hasWord(heading.textContent) &&
       !isAboutAny(heading) &&
       !known.some((other) => nameKey(other.textContent) === nameKey(heading.textContent)) &&
@@ -56,7 +57,7 @@ const ownNames = (
   );
 
 /** Whether the page's title begins with what a heading says. */
-function isInTitle(heading: Element): boolean {
+export function isInTitle(heading: Element): boolean {
   const key = nameKey(heading.textContent);
   return key.length > 3 && nameKey(heading.ownerDocument.title).startsWith(key);
 }
@@ -180,10 +181,14 @@ export function* ownBlock(
   const ranked = firstRank(context);
   const isHeaded = (root: Element) =>
     ranked.some((heading) => !root.contains(heading) && follows(heading, root));
+  // Under a heading that the page's title knows, others name parts.
+  const isNamed = ranked.some(isInTitle);
+  const namesIn = (cluster: Cluster) =>
+    ownNames(cluster, ranked, context).filter((name) => !isNamed || isInTitle(name));
   const [first, second] = free
     .map((cluster) => ({
       cluster,
-      names: isHeaded(cluster.root) ? ownNames(cluster, ranked, context) : [],
+      names: isHeaded(cluster.root) ? namesIn(cluster) : [],
       area: Math.max(0, ...cluster.pictures.map(areaOf)),
     }))
     .filter(({ names }) => alone || names.length === 0 || names.some(isInTitle))

@@ -15,7 +15,7 @@ const AROUND = /^[|/:–—-] ?| ?[|/]$/g;
 
 /** What a table or a list of facts says before a price. Common practice, no source. */
 const LABEL =
-  "price|(?:our|sale|unit) price|preis|prix|precio|preço|prezzo|prijs|pris|cena|ár|pre[țt]|цена|ціна|τιμή|fiyat[ıi]?|harga|giá(?: bán)?|ราคา|السعر|قیمت|מחיר|価格|販売価格|(?:商品)?[价價]格|售[价價]|판매 ?가격?|가격";
+  "price|(?:our|sale|unit|product|item) price|preis|prix|precio|preço|prezzo|prijs|pris|cena|ár|pre[țt]|цена|ціна|τιμή|fiyat[ıi]?|harga|giá(?: bán)?|ราคา|السعر|قیمت|מחיר|価格|販売価格|(?:商品)?[价價]格|售[价價]|판매 ?가격?|가격";
 const PRICE_LABEL = new RegExp(`^(?:${LABEL})\\s*[:：]?$`, "iu");
 const NUMBER = /^\d[\d.,’' ]*$/;
 /** The same and the price in one text: "precio: 3500". */

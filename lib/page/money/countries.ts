@@ -68,6 +68,19 @@ function spokenIn({ body }: Document): string {
     : "NO";
 }
 
+/** Words of Spanish, and of English, in a page of a shop; so many of the first say that it is written in it. */
+const SPANISH =
+  /\b(el|los|las|del|para|con|tu|más|envío|envios|carrito|comprar|añadir|agregar|precio|inicio)\b/g;
+const ENGLISH = /\b(the|and|of|for|with|your|to)\b/g;
+const LEAST_SPANISH = 4;
+
+/** Whether a page whose money is in dollars of some kind is written in Spanish, though it names another language or none. */
+function isInSpanish({ body }: Document): boolean {
+  const text = body.textContent.slice(0, MOST_TEXT).toLowerCase();
+  const times = (word: RegExp) => text.match(word)?.length ?? 0;
+  return text.includes("$") && times(SPANISH) >= LEAST_SPANISH && times(SPANISH) > times(ENGLISH);
+}
+
 /** Countries that share a sign with others in no more than a few, as pages name them. */
 const NEIGHBOURS: Readonly<Record<string, RegExp>> = {
   XA: /camer(oun|oon)|gabon|tchad|congo|centrafri/i,
@@ -95,7 +108,8 @@ function namedAtFoot({ body }: Document, countries: Readonly<Record<string, RegE
 
 /** ISO 3166 codes of the countries that the language, the address and the telephone number of a page point at. */
 export function countriesOf(doc: Document, language: string): readonly string[] {
-  const [spoken = "", region = ""] = language.toLowerCase().split(/[-_]/);
+  const [named = "", region = ""] = language.toLowerCase().split(/[-_]/);
+  const spoken = (named === "" || named === "en") && region === "" && isInSpanish(doc) ? "es" : named;
   const domain = doc.location?.hostname.split(".").at(-1) ?? "";
   const inEnglish = spoken === "" || spoken === "en";
   const told = [

@@ -29,6 +29,7 @@ const OWN: Readonly<Record<string, string>> = {
   TR: "TRY",
   UA: "UAH",
   RU: "RUB",
+  BY: "BYN",
   IL: "ILS",
   JP: "JPY",
   KR: "KRW",

@@ -37,6 +37,10 @@ const NUMBER = /^[\d.,' ]+$/;
 /** What says behind a number that it is the lowest of some. */
 const UPWARDS = /[~〜～]$/;
 
+/** White space as it stands between words, at the start and at the end of a text; more of it lays out the source. */
+const SPACE_BEFORE = /^[^\S\n\t]{1,2}(?!\s)/;
+const SPACE_BEHIND = /(?<!\s)[^\S\n\t]{1,2}$/;
+
 /** Whether blocks lie on both sides of a text. */
 const standsBetween = ({ previousSibling, nextSibling }: Node): boolean =>
   [previousSibling, nextSibling].every((side) => side && /^(P|DIV|H\d|LI|DD)$/.test(side.nodeName));
@@ -53,12 +57,12 @@ function joinedText(element: Element, displayed = false): string {
     const raw = node.nodeValue ?? "";
     const piece = raw.trim();
     if (piece && displayed && parentOf(node)?.checkVisibility() === false) continue;
-    if (/^[^\S\n]/.test(raw) && (piece || !standsBetween(node))) gap = " ";
+    if (SPACE_BEFORE.test(raw) && (piece || !standsBetween(node))) gap = " ";
     if (!piece) continue;
     if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
     else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += gap;
     text += piece;
-    gap = /[^\S\n]$/.test(raw) ? " " : "\n";
+    gap = SPACE_BEHIND.test(raw) ? " " : "\n";
   }
   return text;
 }

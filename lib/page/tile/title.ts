@@ -32,6 +32,13 @@ const FACTS = /\s[·•|]\s/;
 /** Nor is a sentence, or a label with what it is for. */
 const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
 
+/** A short word and how many of that, or how much less: "pcs(282)", "58% off". */
+const COUNT = /^(\p{L}{0,9}\.? ?\(\d[\d.,]*k?\)|[-–+]?\d+ ?% ?\p{L}{0,9})$/u;
+
+/** What is said of the tax in a price. */
+const TAX =
+  /^\(?(((inkl?|incl|zzgl|excl|exkl|plus|hors|sin|con|bez)[. ].{0,14})?(mwst|ust|vat|gst|taxes?|tva|iva|btw|moms|dph)|ttc|ht)\.?\)?$/i;
+
 /** What a template calls the picture of any product. */
 const ANY_PICTURE =
   /^(product|produkt|produit|producto|produto|prodotto|ürün|товар|image|img|photo|foto|picture|bild|imagen?|immagine|item|artikel)(name|image|img|photo|foto|picture|resmi)?\d*$/;
@@ -50,8 +57,14 @@ const LONGEST_MARKED = 160;
 const UNTOLD = -1;
 const LEAST_TELLING = -6;
 
+/** What it counts that the picture or the link is called just so; a heading counts as much as a part of that. */
+const TOLD_WHOLE = 3.5;
+
+/** What it counts against a text that markup does not call a name that it stands behind the price. */
+const LATE = 1;
+
 /** The most that the words of a text can add to what its place tells. */
-const MOST_BY_WORDS = 4;
+const MOST_BY_WORDS = 4.5;
 
 /** Whether a text lies over something, as a badge does over a picture. */
 const liesOver = (holder: Element): boolean =>
@@ -98,11 +111,12 @@ function weigh(
   const from = whole && whole.length < LONGEST_MARKED ? marked : null;
   const text = from ? whole : plainText(wholeLine(written, holder));
   const key = nameKey(text);
-  if (ACTION.test(text) || (!marked && isSticker(text))) score -= 5;
+  if (ACTION.test(text) || TAX.test(text) || (!marked && (isSticker(text) || COUNT.test(text)))) score -= 5;
   if (key.length < 3 || ABOUT.test(text)) score -= 4;
   if (text.length > 120) score -= 3;
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
-  if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one))) score += 3;
+  if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
+    score += told.includes(key) ? TOLD_WHOLE : 3;
   // Of several headings the first that no other tile has; of other texts the longest.
   score +=
     marked && /^H[1-6]$/.test(marked.tagName) ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
@@ -155,12 +169,13 @@ export function titleIn(
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
   const address = link && linkUrl(link);
   const walker = root.ownerDocument.createTreeWalker(root, 4);
+  const [first] = prices;
   let best: Guess = { text: "", from: null, score: LEAST_TELLING };
   for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
     const parent = parentOf(node);
     const written = node.nodeValue ?? "";
     if (!parent || !/\p{L}/u.test(written)) continue;
-    if (upTo && best.text && follows(upTo, parent)) break;
+    if (upTo && best.score > UNTOLD && follows(upTo, parent)) break;
     if (upTo && isCrumb(parent)) continue;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
     const part = written.replace(/\s+/g, " ").trim();
@@ -168,9 +183,11 @@ export function titleIn(
     if (price && (letters(price.words) < SHORTEST_NAME || isStruck(price.element))) continue;
     n++;
     const guess = weigh(written, parent, root, address, told, best.score, context);
-    const isBetter = guess && guess.score > best.score && !(price && guess.score <= UNTOLD);
+    const isLate = guess?.from === null && first !== undefined && follows(first.element, parent);
+    const score = (guess?.score ?? 0) - (isLate ? LATE : 0);
+    const isBetter = guess && score > best.score && !(price && score <= UNTOLD);
     if (isBetter && (price || !saysOnlyMoney(part, context)))
-      best = price ? { ...guess, text: plainText(price.words), from: null } : guess;
+      best = price ? { text: plainText(price.words), from: null, score } : { ...guess, score };
   }
   const text = best.from
     ? withoutPrices(nameInHeading(best.from, context), best.from, prices)

@@ -2,7 +2,7 @@
 const TITLE_NAME =
   /title|name|heading|caption|ttl|nome|nombre|naam|namn|nazwa|titre|titulo|judul|naziv|nazev|baslik|(^|[\s_-])nom([\s_-]|$)/i;
 const OTHER_NAME =
-  /sub-?(title|head)|brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale/i;
+  /sub-?(title|head)|brand|vendor|badge|label|price|rating|review|star|sku|colou?r|swatch|size|categor|btn|button|tag\b|count|hidden|sr-only|quick|wish|stock|sale|(^|[\s_-])(marke|marque|marca|merk)([\s_-]|$)/i;
 /** Names of descriptions, unless they name a part of one. */
 const DESCRIPTION_NAME = /desc|excerpt/i;
 /** What class names and properties say of a text, remembered by their wording: tiles repeat them. */

@@ -39,48 +39,19 @@ function* tilesWithCards({
   return cards;
 }
 
-/** Prices that are not displayed beside a picture that is, where others are displayed in the same tile: what scripts keep. */
-function veiledPrices({
-  survey: { picturesIn },
-  clusters,
-  context: { furniture },
-}: Clustered): readonly Element[] {
-  const apart = new Map(
-    clusters
-      .filter(
-        ({ root, pictures, prices }) =>
-          pictures.length === 0 && prices.length <= MOST_PRICES && !WHOLE.test(root.tagName),
-      )
-      .map((cluster) => [cluster.root, cluster]),
-  );
-  if (apart.size === 0) return [];
-  const isVeiled = ({ root, pictures, prices, holdsMore }: Cluster) => {
-    const around = pictures.length > 0 && !holdsMore ? nearest(parentOf(root), (up) => apart.has(up)) : null;
-    return (
-      around !== null &&
-      picturesIn.get(around) === picturesIn.get(root) &&
-      pictures.some((picture) => !furniture.isHidden(picture)) &&
-      prices.every(({ element }) => furniture.isHidden(element)) &&
-      apart.get(around)?.prices.some(({ element }) => !furniture.isHidden(element))
-    );
-  };
-  return clusters.filter(isVeiled).flatMap(({ prices }) => prices.map(({ element }) => element));
-}
-
 /**
  * The places without cards that a tile hides in itself: single pieces of an outfit in pop-overs, a quick view. The tile
- * that shows is the product. Nor with amounts that it keeps folded away beside its picture.
+ * that shows is the product.
  */
 export function* withoutHiddenCards(places: Clustered): Generator<undefined, Clustered, undefined> {
   const tiles = yield* tilesWithCards(places);
-  const veiled = new Set(veiledPrices(places));
-  if (tiles.size === 0 && veiled.size === 0) return places;
+  if (tiles.size === 0) return places;
   const cards = new Set([...tiles.values()].flat());
   const roots = new Set([...cards].map(({ root }) => root));
   const stays = (element: Element) => nearest(element, (up) => roots.has(up)) === null;
   const pictures = places.survey.pictures.filter(stays);
   yield;
-  const prices = places.survey.prices.filter(({ element }) => !veiled.has(element) && stays(element));
+  const prices = places.survey.prices.filter(({ element }) => stays(element));
   yield;
   const survey = {
     pictures,

@@ -1,5 +1,6 @@
 import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
+import { FLAGS_AND_COLUMNS } from "./flags-and-columns.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
 import { NAMES_AMONG_BADGES } from "./names-among-badges.ts";
@@ -66,4 +67,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["names and signs", NAMES_AND_SIGNS],
   ["what little tells", TOLD_BY_LITTLE],
   ["what stands elsewhere", STANDING_ELSEWHERE],
+  ["flags and columns", FLAGS_AND_COLUMNS],
 ];

@@ -1,0 +1,53 @@
+import { parentOf } from "../dom/ancestors.ts";
+import { readTag } from "./price.ts";
+import type { WrittenPrice } from "./price-leaf.ts";
+
+/** What stands above a column of prices. Common practice, no source. */
+const LABELS = new Set(
+  "price|unit price|preis|prix|precio|preço|prezzo|prijs|pris|cena|ár|preț|цена|ціна|τιμή|fiyat|fiyatı|harga|giá|ราคา|السعر|قیمت|מחיר|価格|价格|價格|가격".split(
+    "|",
+  ),
+);
+/** Characters of the longest, with white space around it. */
+const LONGEST_LABEL = 120;
+
+/** A table has at least so many columns and rows below its head; no more rows are looked at. */
+const LEAST_COLUMNS = 3;
+const LEAST_ROWS = 2;
+const MOST_ROWS = 200;
+/** Elements above a label within which its row is. */
+const STEPS_UP = 3;
+
+const NUMBER = /^\d[\d.,' ]*$/;
+
+/** The cell of a head that a label stands in: the element beside others around it, or null. */
+function cellAround(label: Node): Element | null {
+  let cell = parentOf(label);
+  for (let step = 0; cell && step < STEPS_UP; step++) {
+    const row = parentOf(cell);
+    if (row && row.children.length > 1) return row.children.length < LEAST_COLUMNS ? null : cell;
+    cell = row;
+  }
+  return null;
+}
+
+/** The prices without a sign below a label that heads their column, in a table of whatever elements; none for any other text. */
+export function pricesBelow(label: Node): readonly WrittenPrice[] {
+  const written = label.nodeValue ?? "";
+  if (written.length > LONGEST_LABEL || !LABELS.has(written.trim().toLowerCase())) return [];
+  const cell = cellAround(label);
+  const head = cell && parentOf(cell);
+  const columns = head?.children.length ?? 0;
+  const list = head && (head.closest("table") ?? parentOf(head));
+  if (!cell || !head || !list) return [];
+  const at = [...head.children].indexOf(cell);
+  const all = list.localName === "table" ? list.querySelectorAll("tr") : list.children;
+  const rows = [...all].slice(0, MOST_ROWS).filter((row) => row !== head && row.children.length === columns);
+  if (rows.length < LEAST_ROWS) return [];
+  return rows.flatMap((row) => {
+    const element = row.children[at];
+    const text = element?.textContent.trim() ?? "";
+    const { amounts } = readTag(NUMBER.test(text) ? `${text},-` : "");
+    return element && amounts.length > 0 ? [{ element, text, tag: text, words: "", amounts }] : [];
+  });
+}
