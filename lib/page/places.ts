@@ -21,7 +21,10 @@ export interface Places {
 }
 
 /** Links by which a tile without a price may be known; looser than `leadsToProduct`. */
-const PRODUCT_LINKS = ["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${part}" i]`).join();
+const PRODUCT_LINKS = [
+  ...["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${part}" i]`),
+  'a[href^="prod" i]',
+].join();
 
 /** Classes by which tiles without a price may be known on a page that is a collection by its address. */
 const PRODUCT_NAMES = '[class*="product" i] a[href]';

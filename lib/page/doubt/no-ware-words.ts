@@ -10,7 +10,7 @@ export const CALL =
 
 /** Parts of an address under which no wares lie. */
 export const PATH =
-  /\/(whats-on|tickets?|jobs?|careers?|vacanc\w+|karriere|stellen\w*|emplois?|courses?|kurse?|cours|cursos?|workshops?|ateliers?|classes|rooms?|zimmer|chambres|habitaciones|camere|kamers|stays?|hotels?|property|properties|immobilien|villas?|tours?|bookings?|apply|donat\w+|spenden?|give|appeals?|projects?|repairs?|services?|team|stylists?|press[ae]?|prensa|cafes?|restaurants?|bistro|gewinnspiel\w*|(jeu-)?concours|contests?|giveaways?|raffles?|loyalty|rewards?|membership|recip\w+|rezepte|recettes|recetas|ricette|menus?|speisekarte|shipping|delivery|versand|livraison|envios?|spedizioni|orders?|signup|pricing|plans?)(\/|\.\w+$|$)/;
+  /\/(whats-on|tickets?|jobs?|careers?|vacanc\w+|karriere|stellen\w*|emplois?|courses?|kurse?|cours|cursos?|workshops?|ateliers?|classes|rooms?|zimmer|chambres|habitaciones|camere|kamers|stays?|hotels?|property|properties|immobilien|villas?|tours?|bookings?|apply|donat\w+|spenden?|give|appeals?|projects?|repairs?|services?|team|stylists?|press[ae]?|prensa|cafes?|restaurants?|bistro|gewinnspiel\w*|(jeu-)?concours|contests?|giveaways?|raffles?|loyalty|rewards?|membership|recip\w+|rezepte|recettes|recetas|ricette|menus?|speisekarte|shipping|delivery|versand|livraison|envios?|spedizioni|orders?|signup|pricing|plans?|(property|room|course|job|event|tour|hotel|package)[-_]?(details?|single|view|info)\w*)(\/|\.\w+$|$)/;
 
 /** Headings of pages that show pictures and amounts and sell nothing; nothing or a binding word follows. */
 export const HEADING =

@@ -77,9 +77,9 @@ export function pricesBy(
   }
   const onButton = buttons.flatMap((button) => priceOn(button, context));
   if (onButton.length > 0) return onButton.slice(0, 1);
-  const inBar = clusters
+  const inBar = (buttons.length > 0 ? clusters : [])
     .flatMap(({ prices }) => prices)
-    .filter(({ element }) => isApart(element) && !isHidden(element) && standsBy(buttons, element));
+    .filter(({ element }) => standsBy(buttons, element) && isApart(element) && !isHidden(element));
   if (inBar.length > 0) return inBar.slice(0, 1);
   const [heading] = around;
   const bare = [...(heading ? headedPrices(heading, context) : []), ...labelledPrices(context)];

@@ -89,7 +89,7 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   if (isBought(context)) return null;
   const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
   const buttons = [...buttonsIn(context.doc), ...links];
-  if (sellsNothing(context) && !buttons.some(buys)) return null;
+  if (sellsNothing(context) && !buttonsIn(context.doc).some(buys)) return null;
   const { own, beside } = yield* tilesBeside(clusters, buttons, context);
   const page = { ...places, buttons, own, beside };
   const isLoose = looseOn(page);

@@ -57,7 +57,7 @@ const ownNames = (
   );
 
 /** Whether the page's title begins with what a heading says. */
-export function isInTitle(heading: Element): boolean {
+function isInTitle(heading: Element): boolean {
   const key = nameKey(heading.textContent);
   return key.length > 3 && nameKey(heading.ownerDocument.title).startsWith(key);
 }
@@ -65,16 +65,19 @@ export function isInTitle(heading: Element): boolean {
 /** Letters of a name from which on an address that ends in it is no accident. */
 const LONG_NAME = 8;
 
-/** Whether the address and the title of a page are what a heading in a block says, and markup calls its price one. */
+/** Whether a heading in a block says what the page's title begins with and what its address ends in, and markup calls its price one. */
 function isAddressed({ root, prices }: Cluster, { doc }: Context): boolean {
   const plain = (text: string) => nameKey(text.normalize("NFKD").replace(/\p{M}/gu, ""));
   const [end = ""] = pathOf(doc.URL).split("/").filter(Boolean).slice(-1);
   const address = plain(end.replace(/\.\w+$/, ""));
   return (
     address.length >= LONG_NAME &&
-    plain(doc.title).startsWith(address) &&
-    prices.some(({ element }) => PRICE_NAME.test(nameOf(element))) &&
-    [...root.querySelectorAll("h1,h2,h3,h4")].some((heading) => plain(heading.textContent) === address)
+    prices.some(({ element }) =>
+      PRICE_NAME.test(`${nameOf(element)} ${nameOf(parentOf(element) ?? element)}`),
+    ) &&
+    [...root.querySelectorAll("h1,h2,h3,h4")]
+      .map((heading) => plain(heading.textContent))
+      .some((said) => said.endsWith(address) && plain(doc.title).startsWith(said))
   );
 }
 

@@ -1,11 +1,9 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { buys } from "../dom/buttons.ts";
 import { leadsAway } from "../dom/link.ts";
 import { unlikeOthers } from "../members.ts";
 import { BROKEN, SMALLEST_BARE } from "../picture/picture-sizes.ts";
-import { firstRank } from "./main-headings.ts";
-import { areaOf, isInTitle, type OwnBlock, ownBlock } from "./own-block.ts";
+import { areaOf, type OwnBlock, ownBlock } from "./own-block.ts";
 
 /** Clusters looked at between two yields. */
 const STRIDE = 50;
@@ -51,15 +49,6 @@ export function* tilesBeside(
     if (i % STRIDE === 0) yield;
     if (!isLinked(cluster)) loose.add(cluster);
   }
-  // The only block with a price may lead to larger views of its picture, where the main heading names it and it is bought.
-  const [lone] = single;
-  if (
-    lone &&
-    single.length === 1 &&
-    firstRank(context).some(isInTitle) &&
-    buttons.some((one) => lone.root.contains(one) && buys(one))
-  )
-    loose.add(lone);
   const seen = single.filter(({ root }) => !context.furniture.isHidden(root));
   const own = yield* ownBlock([...loose], seen, buttons, context);
   const folded = single.filter((cluster) => loose.has(cluster) && isFoldedAway(cluster, context));

@@ -58,8 +58,9 @@ export function barePrices(root: Element, context: Context): readonly PriceLeaf[
   for (let seen = 0; seen < MOST_TEXTS && walker.nextNode(); seen++) {
     const written = plainText(walker.currentNode.nodeValue);
     const text = written.replace(LABELLED_NUMBER, "").replace(AROUND, "");
-    const isPrice = LIKE_MONEY.test(text) || LABELLED_NUMBER.test(written);
-    const element = isPrice ? parentOf(walker.currentNode) : null;
+    const holder = parentOf(walker.currentNode);
+    const isHeaded = HEADED_NUMBER.test(text) && holder !== null && /^H\d$/.test(holder.tagName);
+    const element = isHeaded || LIKE_MONEY.test(text) || LABELLED_NUMBER.test(written) ? holder : null;
     if (element) found.push(...leafOf(element, text, context));
   }
   return found.length === 1 ? found : [];

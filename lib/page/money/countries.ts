@@ -35,15 +35,16 @@ const CALLED =
 /** A number as it is written to be called from abroad. */
 const WRITTEN_NUMBER = /\+ ?\d{1,3}[ ()\d-]{7,}/;
 
+/** What a page says at its start and at its foot. */
+interface Said {
+  readonly text: string;
+  readonly foot: string;
+}
+
 /** The country of the first telephone number that a page links to or else writes, where its money shares a sign; else "". */
-function calledIn(doc: Document): string {
+function calledIn(doc: Document, { text, foot }: Said): string {
   const link = doc.querySelector('[href^="tel:+"],[href*="//wa.me/"]')?.getAttribute("href");
-  const text = doc.body.textContent;
-  const written =
-    link ??
-    [text.slice(0, MOST_TEXT), text.slice(-MOST_FOOT)]
-      .map((part) => WRITTEN_NUMBER.exec(part)?.[0])
-      .find(Boolean);
+  const written = link ?? (WRITTEN_NUMBER.exec(foot) ?? WRITTEN_NUMBER.exec(text))?.[0];
   const number = written?.replace(/\D/g, "") ?? "";
   return CALLED.find((code) => number.startsWith(code.slice(0, -2)))?.slice(-2) ?? "";
 }
@@ -51,15 +52,24 @@ function calledIn(doc: Document): string {
 /** Characters of a page, from its start and from its end, in which its language and its country are looked for. */
 const MOST_TEXT = 20_000;
 const MOST_FOOT = 3000;
-/** Characters of Chinese from which on a page without kana is written in it: others name it as a language to choose. */
-const LEAST_CHINESE = 30;
+/** Characters of a script from which on a page is written in it: others name a language to choose. */
+const LEAST_WRITTEN = 30;
+
+/** Scripts of one country each; for amounts without a sign. */
+const ALONE = [
+  ["KR", /[가-힣]/g],
+  ["JP", /[ぁ-ヿ]/g],
+  ["TH", /[ก-๛]/g],
+  ["IL", /[א-ת]/g],
+] as const;
 
 /** The country in whose language a page is written that names none or English, where its money shares a sign; else "". */
-function spokenIn({ body }: Document): string {
-  const text = body.textContent.slice(0, MOST_TEXT).toLowerCase();
+function spokenIn(text: string): string {
   const times = (word: RegExp) => text.match(word)?.length ?? 0;
   if (/[¥￥元]/.test(text))
-    return /[ぁ-ヿ]/.test(text) ? "JP" : times(/[\u4e00-\u9fff]/g) >= LEAST_CHINESE ? "CN" : "";
+    return /[ぁ-ヿ]/.test(text) ? "JP" : times(/[\u4e00-\u9fff]/g) >= LEAST_WRITTEN ? "CN" : "";
+  const own = ALONE.find(([, script]) => times(script) >= LEAST_WRITTEN);
+  if (own) return own[0];
   if (!/\d ?kr\b|\bkr\.? ?\d/.test(text)) return "";
   if (/[äö]/.test(text)) return "SE";
   if (!/[æø]/.test(text)) return "";
@@ -75,8 +85,7 @@ const ENGLISH = /\b(the|and|of|for|with|your|to)\b/g;
 const LEAST_SPANISH = 4;
 
 /** Whether a page whose money is in dollars of some kind is written in Spanish, though it names another language or none. */
-function isInSpanish({ body }: Document): boolean {
-  const text = body.textContent.slice(0, MOST_TEXT).toLowerCase();
+function isInSpanish(text: string): boolean {
   const times = (word: RegExp) => text.match(word)?.length ?? 0;
   return text.includes("$") && times(SPANISH) >= LEAST_SPANISH && times(SPANISH) > times(ENGLISH);
 }
@@ -90,6 +99,15 @@ const NEIGHBOURS: Readonly<Record<string, RegExp>> = {
   BY: /беларус|belarus|минск/i,
 };
 
+/** Countries that count in dollars of their own, as titles of pages name them. */
+const DOLLARS: Readonly<Record<string, RegExp>> = {
+  AU: /australia/i,
+  CA: /canada/i,
+  NZ: /new zealand/i,
+  SG: /singapore/i,
+  HK: /hong kong/i,
+};
+
 /** Countries that count in pesos, or in dollars of their own or others', as pages in Spanish name them. */
 const COUNTRIES: Readonly<Record<string, RegExp>> = {
   MX: /méxico|pesos mexicanos/i,
@@ -99,9 +117,8 @@ const COUNTRIES: Readonly<Record<string, RegExp>> = {
   US: /ecuador|el salvador|puerto rico|panamá/i,
 };
 
-/** The one of some countries that the foot of a page names, or "". */
-function namedAtFoot({ body }: Document, countries: Readonly<Record<string, RegExp>>): string {
-  const text = body.textContent.slice(-MOST_FOOT);
+/** The one of some countries that a text names, or "". */
+function namedIn(text: string, countries: Readonly<Record<string, RegExp>>): string {
   const named = Object.keys(countries).filter((code) => countries[code]?.test(text));
   return named.length === 1 ? (named[0] ?? "") : "";
 }
@@ -109,16 +126,19 @@ function namedAtFoot({ body }: Document, countries: Readonly<Record<string, RegE
 /** ISO 3166 codes of the countries that the language, the address and the telephone number of a page point at. */
 export function countriesOf(doc: Document, language: string): readonly string[] {
   const [named = "", region = ""] = language.toLowerCase().split(/[-_]/);
-  const spoken = (named === "" || named === "en") && region === "" && isInSpanish(doc) ? "es" : named;
+  const all = doc.body.textContent;
+  const said = { text: all.slice(0, MOST_TEXT).toLowerCase(), foot: all.slice(-MOST_FOOT) };
+  const spoken = (named === "" || named === "en") && region === "" && isInSpanish(said.text) ? "es" : named;
   const domain = doc.location?.hostname.split(".").at(-1) ?? "";
   const inEnglish = spoken === "" || spoken === "en";
   const told = [
     region,
     domain.length === 2 ? domain : "",
     HOME[spoken] ?? "",
-    calledIn(doc),
-    inEnglish ? spokenIn(doc) : "",
-    namedAtFoot(doc, spoken === "es" ? COUNTRIES : NEIGHBOURS),
+    calledIn(doc, said),
+    inEnglish ? spokenIn(said.text) : "",
+    namedIn(doc.title, DOLLARS),
+    namedIn(said.foot, spoken === "es" ? COUNTRIES : NEIGHBOURS),
   ].filter(Boolean);
   return told.length === 0 && spoken === "es" ? [ANY_COUNTRY] : told.map((code) => code.toUpperCase());
 }

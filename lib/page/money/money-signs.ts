@@ -22,6 +22,7 @@ const SIGNS = new Map<string, readonly string[]>(
     }),
 );
 
+SIGNS.set("f cfa", ["XOF", "XAF"]);
 for (const code of [...SIGNS.values()].flat().concat("MDL UYU GTQ RWF XPF NAD BWP ZMW MUR MGA".split(" ")))
   if (code !== "?") SIGNS.set(code.toLowerCase(), [code]);
 

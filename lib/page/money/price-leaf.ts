@@ -37,13 +37,18 @@ const NUMBER = /^[\d.,' ]+$/;
 /** What says behind a number that it is the lowest of some. */
 const UPWARDS = /[~〜～]$/;
 
-/** White space as it stands between words, at the start and at the end of a text; more of it lays out the source. */
-const SPACE_BEFORE = /^[^\S\n\t]{1,2}(?!\s)/;
-const SPACE_BEHIND = /(?<!\s)[^\S\n\t]{1,2}$/;
+const isSpace = (char: string): boolean => char === " " || char === "\u00a0" || char === "\u3000";
 
-/** Whether blocks lie on both sides of a text. */
-const standsBetween = ({ previousSibling, nextSibling }: Node): boolean =>
-  [previousSibling, nextSibling].every((side) => side && /^(P|DIV|H\d|LI|DD)$/.test(side.nodeName));
+/** Whether the first of some characters is white space as it stands between words; more of it lays out the source. */
+const isGap = ([first = "", second = "", third = ""]: readonly string[]): boolean =>
+  isSpace(first) && (second.trim() !== "" || second === "" || (isSpace(second) && third.trim() !== ""));
+
+/** What breaks a line before and behind it, or is no part of one. */
+const BLOCK = /^(P|DIV|H\d|[UO]L|LI|D[LTD]|BUTTON|PICTURE|FIGURE|SECTION|FORM)$/;
+
+/** Whether a block lies beside a text. */
+const standsBeside = ({ previousSibling, nextSibling }: Node): boolean =>
+  [previousSibling, nextSibling].some((side) => side !== null && BLOCK.test(side.nodeName));
 
 /**
  * Text of an element cut into pieces: raised cents get their point back; words of one sentence stay apart by a space,
@@ -57,12 +62,12 @@ function joinedText(element: Element, displayed = false): string {
     const raw = node.nodeValue ?? "";
     const piece = raw.trim();
     if (piece && displayed && parentOf(node)?.checkVisibility() === false) continue;
-    if (SPACE_BEFORE.test(raw) && (piece || !standsBetween(node))) gap = " ";
+    if (isGap([raw.charAt(0), raw.charAt(1), raw.charAt(2)]) && (piece || !standsBeside(node))) gap = " ";
     if (!piece) continue;
     if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
     else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += gap;
     text += piece;
-    gap = SPACE_BEHIND.test(raw) ? " " : "\n";
+    gap = isGap([raw.at(-1) ?? "", raw.at(-2) ?? "", raw.at(-3) ?? ""]) ? " " : "\n";
   }
   return text;
 }

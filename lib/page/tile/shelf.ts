@@ -1,7 +1,7 @@
 import type { Context } from "../context.ts";
 import { addTo, nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
-import { leadsToGroup } from "../dom/link.ts";
+import { leadsToCollection, leadsToGroup } from "../dom/link.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS } from "../members.ts";
@@ -22,7 +22,7 @@ const MOST_TEXT = 1500;
 /** Words of a product's name, on an average; groups have fewer. Of letters in scripts that part no words. */
 const NAME_WORDS = 3;
 const NAME_LETTERS = 8;
-/** The same where each is called a product's tile. */
+/** The same where each is called a product's tile, or the page is a collection by its address. */
 const TILE_WORDS = 2;
 /** The part of a list that must tell the same. */
 const MOST_OF_THEM = 0.75;
@@ -68,7 +68,7 @@ const isMost = (count: number, all: number): boolean => count >= MOST_OF_THEM * 
 /**
  * Products of a store that shows no price, or amounts without any sign, in lists where nothing else tells: the markup
  * calls their members products and their names are as long as those of products are; or, on a page with a basket, each
- * has one number that looks like money or is bought where it stands. Gives each with its pictures.
+ * has one number that looks like money; or each is bought where it stands. Gives each with its pictures.
  */
 export function* shelfTiles(
   survey: Survey,
@@ -105,8 +105,11 @@ export function* shelfTiles(
     if (!isMost(products.length, all) || !isMost(distinct, all)) continue;
     const words = products.reduce((sum, { title }) => sum + sizeOf(title), 0) / products.length;
     const priced = products.filter(({ price }) => price !== null).length;
-    const sold = (isMost(priced, all) || isMost(bought, all)) && hasBasket(context);
-    const told = (isMost(called, all) && words >= NAME_WORDS) || (titled === all && words >= TILE_WORDS);
+    const sold = isMost(bought, all)
+      ? all >= LEAST || hasBasket(context)
+      : isMost(priced, all) && hasBasket(context);
+    const least = leadsToCollection(context.doc.URL) ? TILE_WORDS : NAME_WORDS;
+    const told = (isMost(called, all) && words >= least) || (titled === all && words >= TILE_WORDS);
     if (sold || told) for (const [root, pictures] of found) shelves.set(root, pictures);
   }
   return shelves;

@@ -35,6 +35,9 @@ const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
 /** A short word and how many of that, or how much less: "pcs(282)", "58% off". */
 const COUNT = /^(\p{L}{0,9}\.? ?\(\d[\d.,]*k?\)|[-–+]?\d+ ?% ?\p{L}{0,9})$/u;
 
+/** What says that something follows. */
+const LABEL = /^[^:：]{1,24}[:：]$/;
+
 /** What is said of the tax in a price. */
 const TAX =
   /^\(?(((inkl?|incl|zzgl|excl|exkl|plus|hors|sin|con|bez)[. ].{0,14})?(mwst|ust|vat|gst|taxes?|tva|iva|btw|moms|dph)|ttc|ht)\.?\)?$/i;
@@ -112,7 +115,7 @@ function weigh(
   const text = from ? whole : plainText(wholeLine(written, holder));
   const key = nameKey(text);
   if (ACTION.test(text) || TAX.test(text) || (!marked && (isSticker(text) || COUNT.test(text)))) score -= 5;
-  if (key.length < 3 || ABOUT.test(text)) score -= 4;
+  if (key.length < 3 || ABOUT.test(text) || (!marked && LABEL.test(text))) score -= 4;
   if (text.length > 120) score -= 3;
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
   if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))

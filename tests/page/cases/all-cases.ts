@@ -1,6 +1,7 @@
 import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { FLAGS_AND_COLUMNS } from "./flags-and-columns.ts";
+import { LINES_AND_LABELS } from "./lines-and-labels.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
 import { NAMES_AMONG_BADGES } from "./names-among-badges.ts";
@@ -68,4 +69,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["what little tells", TOLD_BY_LITTLE],
   ["what stands elsewhere", STANDING_ELSEWHERE],
   ["flags and columns", FLAGS_AND_COLUMNS],
+  ["lines and labels", LINES_AND_LABELS],
 ];
