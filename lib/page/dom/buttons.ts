@@ -14,7 +14,7 @@ const LOOKS =
 const BUY_ALONE =
   /^[^\p{L}]*(buy|purchase|kaufen|bestellen|acheter|acquista|ordina|(koop|bestel)( nu)?|kopen|kup|zamawiam|osta|köp|køb|kjøp|pesan|купи(ть)?|заказать|buy now!?|购买|買う|구매하기)[^\p{L}]*$/iu;
 const BUTTONS =
-  'button,[type=submit],[type=image],input[type=button],[role=button],a[class*="cart"],a[class*="btn" i],a[class*="button" i],a[href*="add="],form[action*="cart/add"],div[class*="cart" i],span[class*="cart" i],div[class*="basket"],div[class*="winkel"],span[class*="button" i],span[class*="btn" i],div[class*="btn" i]';
+  'button,[type=submit],[type=image],input[type=button],[role=button],a[class*="cart"],a[class*="btn" i],a[class*="button" i],a[href*="add="],form[action*="cart/add"],div[class*="cart" i],span[class*="cart" i],div[class*="basket"],div[class*="winkel"],span.btn,div.btn,span[class^="button"]';
 
 /** Fields that say how many of a product are to be bought. */
 const QUANTITIES =

@@ -93,17 +93,28 @@ export const saysOtherwise = (context: Context): boolean =>
     HEADING.test(said),
   );
 
-/** Headings looked at for the courses of a menu, and so many of those make one. */
-const MOST_HEADINGS = 30;
+/** Headings of each rank looked at for the courses of a menu, and so many of those make one. */
+const MOST_HEADINGS = 12;
 const LEAST_COURSES = 2;
 
-/** Whether a page shows the menu of a house where one eats, of which nothing can be ordered. */
-function showsMenu(context: Context): boolean {
-  const { doc } = context;
-  const headings = [...doc.querySelectorAll("h1,h2,h3,h4")].slice(0, MOST_HEADINGS);
-  const courses = headings.filter((one) => COURSES.test(headingText(one).toLowerCase()));
-  return (HOUSE.test(doc.title.toLowerCase()) || courses.length >= LEAST_COURSES) && !hasBasket(context);
+/** Whether the headings of a page are those of a menu. */
+function namesCourses(doc: Document): boolean {
+  let courses = 0;
+  for (const rank of ["h1", "h2", "h3", "h4"]) {
+    // A live list is walked no further than it is looked at.
+    const headings = doc.getElementsByTagName(rank);
+    for (let at = 0; at < MOST_HEADINGS; at++) {
+      const heading = headings.item(at);
+      if (!heading) break;
+      if (COURSES.test(headingText(heading).toLowerCase())) courses++;
+    }
+  }
+  return courses >= LEAST_COURSES;
 }
+
+/** Whether a page shows the menu of a house where one eats, of which nothing can be ordered. */
+const showsMenu = (context: Context): boolean =>
+  (HOUSE.test(context.doc.title.toLowerCase()) || namesCourses(context.doc)) && !hasBasket(context);
 
 function pageSellsNothing(context: Context): boolean {
   const { doc, described } = context;

@@ -55,6 +55,8 @@ const MOST_FOOT = 3000;
 /** Characters of a script from which on a page is written in it: others name a language to choose. */
 const LEAST_WRITTEN = 30;
 
+/** Characters from the start of a page by which its script is told. */
+const MOST_START = 4000;
 /** Scripts of one country each; for amounts without a sign. */
 const ALONE = [
   ["KR", /[가-힣]/g],
@@ -68,7 +70,8 @@ function spokenIn(text: string): string {
   const times = (word: RegExp) => text.match(word)?.length ?? 0;
   if (/[¥￥元]/.test(text))
     return /[ぁ-ヿ]/.test(text) ? "JP" : times(/[\u4e00-\u9fff]/g) >= LEAST_WRITTEN ? "CN" : "";
-  const own = ALONE.find(([, script]) => times(script) >= LEAST_WRITTEN);
+  const start = text.slice(0, MOST_START);
+  const own = ALONE.find(([, script]) => (start.match(script)?.length ?? 0) >= LEAST_WRITTEN);
   if (own) return own[0];
   if (!/\d ?kr\b|\bkr\.? ?\d/.test(text)) return "";
   if (/[äö]/.test(text)) return "SE";

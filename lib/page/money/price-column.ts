@@ -8,8 +8,9 @@ const LABELS = new Set(
     "|",
   ),
 );
-/** Characters of the longest, with white space around it. */
-const LONGEST_LABEL = 120;
+/** Characters of the longest, and with the white space that lays out its source. */
+const LONGEST_LABEL = 10;
+const LONGEST_SOURCE = 120;
 
 /** A table has at least so many columns and rows below its head; no more rows are looked at. */
 const LEAST_COLUMNS = 3;
@@ -34,7 +35,9 @@ function cellAround(label: Node): Element | null {
 /** The prices without a sign below a label that heads their column, in a table of whatever elements; none for any other text. */
 export function pricesBelow(label: Node): readonly WrittenPrice[] {
   const written = label.nodeValue ?? "";
-  if (written.length > LONGEST_LABEL || !LABELS.has(written.trim().toLowerCase())) return [];
+  if (written.length > LONGEST_SOURCE) return [];
+  const said = written.trim();
+  if (said.length === 0 || said.length > LONGEST_LABEL || !LABELS.has(said.toLowerCase())) return [];
   const cell = cellAround(label);
   const head = cell && parentOf(cell);
   const columns = head?.children.length ?? 0;
