@@ -32,7 +32,7 @@ export const leadsToProduct = (link: string): boolean =>
 
 /** Names of the file or script that shows one product. */
 const PRODUCT_FILE =
-  /\/((ver|view|show|single|shop|fiche|ficha|detail|detalle|chi-?tiet)[-_]?)?(product|produkt|produit|produto|producto|prodotto|urun|item|goods|detail|single|san-?pham)([-_]?(details?|detay|page|view|info|single|show|\d+)|_(?!list|grid|search|categor|all|index|compare|cart|archive|new|sale|gallery|review|form|add|edit|delete|upload|manage)[a-z]+)?(\.\w+|\/\d+)?\/?([?#]|$)/i;
+  /\/((ver|view|show|single|shop|fiche|ficha|detail|detalle|chi-?tiet)[-_]?)?(product|produkt|produit|produto|producto|prodotto|urun|item|goods|detail|single|san-?pham)([-_]?(details?|detay|page|view|info|single|show|\d+)|_(?!list|grid|search|categor|all|index|compare|cart|archive|new|sale|gallery|review|form|add|edit|delete|upload|manage|image|type|brand|range)[a-z]+)?(\.\w+|\/\d+)?\/?([?#]|$)/i;
 
 /** Whether the address of a page is what that of one product's page is called. */
 export const isCalledProduct = (address: string): boolean => PRODUCT_FILE.test(address);

@@ -93,22 +93,16 @@ function isInSpanish(text: string): boolean {
   return text.includes("$") && times(SPANISH) >= LEAST_SPANISH && times(SPANISH) > times(ENGLISH);
 }
 
-/** Countries that share a sign with others in no more than a few, as pages name them. */
+/** Countries that share a sign with few others, as pages name them; XO stands for those of the CFA franc of West Africa. */
 const NEIGHBOURS: Readonly<Record<string, RegExp>> = {
   XA: /camer(oun|oon)|gabon|tchad|congo|centrafri/i,
+  XO: /s[ée]n[ée]gal|ivoire|ivory coast|\bmali\b|b[ée]nin\b|togo\b|burkina/i,
+  IN: /\bindia/i,
   PK: /pakistan/i,
   LK: /sri lanka/i,
   NP: /nepal/i,
   BY: /беларус|belarus|минск/i,
-};
-
-/** Countries that count in dollars of their own, as titles of pages name them. */
-const DOLLARS: Readonly<Record<string, RegExp>> = {
-  AU: /australia/i,
-  CA: /canada/i,
-  NZ: /new zealand/i,
-  SG: /singapore/i,
-  HK: /hong kong/i,
+  RU: /росси[яию]|москв|петербург/i,
 };
 
 /** Countries that count in pesos, or in dollars of their own or others', as pages in Spanish name them. */
@@ -140,7 +134,6 @@ export function countriesOf(doc: Document, language: string): readonly string[] 
     HOME[spoken] ?? "",
     calledIn(doc, said),
     inEnglish ? spokenIn(said.text) : "",
-    namedIn(doc.title, DOLLARS),
     namedIn(said.foot, spoken === "es" ? COUNTRIES : NEIGHBOURS),
   ].filter(Boolean);
   return told.length === 0 && spoken === "es" ? [ANY_COUNTRY] : told.map((code) => code.toUpperCase());

@@ -102,16 +102,6 @@ export const LINES_AND_LABELS: readonly PageCase[] = [
     ),
   },
   {
-    name: "dollars of the country that the page's title names",
-    lang: "en",
-    url: "http://shop.localhost/products/suit",
-    head: "<title>Wool Suit Navy | Hartley Australia</title>",
-    body: `<div>${BIG("suit")}<div><h1>Wool Suit Navy</h1><p>$449.00</p><button>Add to cart</button></div></div>`,
-    kind: "product",
-    products: [expectedMain("Wool Suit Navy | 449 | AUD | suit.jpg")],
-    layout: true,
-  },
-  {
     name: "pictures that lead to pages that show them large, under a heading that says product",
     lang: "de",
     url: "http://shop.localhost/trade/productview/214/",
