@@ -113,13 +113,13 @@ function isPainted({ backgroundColor, backgroundImage, backdropFilter }: CSSStyl
   return !CLEAR.test(backgroundColor) || backgroundImage !== "none" || (backdropFilter || "none") !== "none";
 }
 
+/** Whether a text of its own lies there; between its lines, too. */
 function hasTextAt({ childNodes }: Element, x: number, y: number): boolean {
   return [...childNodes].some((child) => {
     if (child.nodeType !== Node.TEXT_NODE) return false;
     const range = new Range();
     range.selectNode(child);
-    return [...range.getClientRects()].some(
-      ({ left, top, right, bottom }) => left <= x && x <= right && top <= y && y <= bottom,
-    );
+    const { left, top, right, bottom } = range.getBoundingClientRect();
+    return left <= x && x <= right && top <= y && y <= bottom;
   });
 }

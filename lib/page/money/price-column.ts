@@ -34,7 +34,7 @@ function cellAround(label: Node): Element | null {
 
 /** The prices without a sign below a label that heads their column, in a table of whatever elements; none for any other text. */
 export function pricesBelow(label: Node): readonly WrittenPrice[] {
-  const written = label.nodeValue ?? "";
+  const written = label.nodeType === 3 ? (label.nodeValue ?? "") : "";
   if (written.length > LONGEST_SOURCE) return [];
   const said = written.trim();
   if (said.length === 0 || said.length > LONGEST_LABEL || !LABELS.has(said.toLowerCase())) return [];

@@ -25,7 +25,7 @@ const beside = (name: string, body: string, more: Partial<PageCase> = {}): PageC
 const FIELDS = (
   "parentElement parentNode host textContent getAttribute getAttributeNames matches closest contains children id " +
   "ownerDocument querySelector querySelectorAll checkVisibility getBoundingClientRect compareDocumentPosition " +
-  "localName tagName className classList nodeType shadowRoot isConnected"
+  "localName tagName className classList nodeType nodeValue nodeName shadowRoot isConnected"
 )
   .split(" ")
   .map((name) => `<input type="hidden" name="${name}">`)
