@@ -82,7 +82,7 @@ export function* surveyOf(scopes: readonly Element[]): Generator<undefined, Surv
         if (shadowRoot && roots.length < MOST_SHADOWS) roots.push(shadowRoot);
       }
       const leaf = node.nodeType === 1 ? priceInField(node as Element) : priceLeafAt(node);
-      const leaves = leaf ? [leaf] : node.nodeType === 1 ? [] : pricesBelow(node);
+      const leaves = leaf ? [leaf] : pricesBelow(node);
       for (const one of leaves) {
         if (!prices.has(one.element)) countUp(pricesIn, one.element);
         prices.set(one.element, one);

@@ -34,14 +34,10 @@ function leadsElsewhere(heading: Element): boolean {
 /** Whether a heading names the shop: it says nothing, or has the link to the shop's first page. */
 const namesTheShop = (heading: Element): boolean =>
   !/[\p{L}\p{N}]/u.test(heading.textContent) ||
-  [heading.closest("a") ?? [], ...(parentOf(heading) ?? heading).querySelectorAll("a")]
-    .flat()
-    .some(
-      (link) =>
-        link.pathname === "/" &&
-        link.host === heading.ownerDocument.location.host &&
-        belongsTo(link, heading),
-    );
+  [heading.closest("a"), ...(parentOf(heading) ?? heading).querySelectorAll("a")].some(
+    (link) =>
+      link?.pathname === "/" && link.host === heading.ownerDocument.location.host && belongsTo(link, heading),
+  );
 
 /** In CSS pixels. */
 const sizeOf = (element: Element): number =>

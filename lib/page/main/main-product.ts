@@ -88,8 +88,10 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   const { context, clusters, survey } = places;
   if (isBought(context)) return null;
   const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
-  const buttons = [...buttonsIn(context.doc), ...links];
-  if (sellsNothing(context) && !buttonsIn(context.doc).some(buys)) return null;
+  const pressed = buttonsIn(context.doc);
+  // A link in a menu may say to buy where nothing is sold.
+  if (sellsNothing(context) && !pressed.some(buys)) return null;
+  const buttons = [...pressed, ...links];
   const { own, beside } = yield* tilesBeside(clusters, buttons, context);
   const page = { ...places, buttons, own, beside };
   const isLoose = looseOn(page);

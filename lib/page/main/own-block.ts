@@ -65,20 +65,21 @@ function isInTitle(heading: Element): boolean {
 /** Letters of a name from which on an address that ends in it is no accident. */
 const LONG_NAME = 8;
 
-/** Whether a heading in a block says what the page's title begins with and what its address ends in, and markup calls its price one. */
-function isAddressed({ root, prices }: Cluster, { doc }: Context): boolean {
-  const plain = (text: string) => nameKey(text.normalize("NFKD").replace(/\p{M}/gu, ""));
+/** For comparing names with addresses: without the marks of letters. */
+const plainKey = (text: string): string => nameKey(text.normalize("NFKD").replace(/\p{M}/gu, ""));
+
+/** Tells whether a heading in a block says what the page's title begins with and its address ends in, and markup calls its price one. */
+function addressedOn(doc: Document): (block: Cluster) => boolean {
   const [end = ""] = pathOf(doc.URL).split("/").filter(Boolean).slice(-1);
-  const address = plain(end.replace(/\.\w+$/, ""));
-  return (
+  const address = plainKey(end.replace(/\.\w+$/, ""));
+  const title = plainKey(doc.title);
+  const isPrice = (element: Element | null) => element !== null && PRICE_NAME.test(nameOf(element));
+  return ({ root, prices }) =>
     address.length >= LONG_NAME &&
-    prices.some(({ element }) =>
-      PRICE_NAME.test(`${nameOf(element)} ${nameOf(parentOf(element) ?? element)}`),
-    ) &&
+    prices.some(({ element }) => isPrice(element) || isPrice(parentOf(element))) &&
     [...root.querySelectorAll("h1,h2,h3,h4")]
-      .map((heading) => plain(heading.textContent))
-      .some((said) => said.endsWith(address) && plain(doc.title).startsWith(said))
-  );
+      .map((heading) => plainKey(heading.textContent))
+      .some((said) => said.endsWith(address) && title.startsWith(said));
 }
 
 /** What is sold on a page where nothing leads. */
@@ -93,9 +94,8 @@ function* sold(
   loose: readonly Cluster[],
   single: readonly Cluster[],
   buttons: readonly Element[],
-  context: Context,
+  { doc, furniture }: Context,
 ): Generator<undefined, Sold, undefined> {
-  const { doc, furniture } = context;
   const roots = new Set(single.map(({ root }) => root));
   // What holds one block only, and that; null where it holds several.
   const held = new Map<Element, Element | null>();
@@ -121,9 +121,10 @@ function* sold(
     if (block && !furniture.isApart(field)) within.add(block);
   }
   const isFirst = FIRST_PAGE.test(doc.URL);
+  const isAddressed = addressedOn(doc);
   const isCalled = (block: Cluster) =>
     isCalledDetails(block.root) ||
-    isAddressed(block, context) ||
+    isAddressed(block) ||
     (!isFirst && INFO.test(nameOf(block.root)) && block.pictures.some(isLarge));
   const own = loose.filter((block) => within.has(block.root) || isCalled(block));
   const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);

@@ -2,6 +2,7 @@ import type { Context } from "../context.ts";
 import { parentOf } from "../dom/ancestors.ts";
 import { labelled } from "../dom/labelled.ts";
 import { plainText } from "../dom/plain-text.ts";
+import { PRICE_LABELS } from "./price-label.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import { settleMoney } from "./settle-money.ts";
 
@@ -13,9 +14,8 @@ const LIKE_MONEY = /^(\d{1,3}([.,’' ]\d{3})+([.,]\d{2})?|\d{1,6}[.,]\d{2})$/;
 /** Marks that part it from what stands beside it. */
 const AROUND = /^[|/:–—-] ?| ?[|/]$/g;
 
-/** What a table or a list of facts says before a price. Common practice, no source. */
-const LABEL =
-  "price|(?:our|sale|unit|product|item) price|preis|prix|precio|preço|prezzo|prijs|pris|cena|ár|pre[țt]|цена|ціна|τιμή|fiyat[ıi]?|harga|giá(?: bán)?|ราคา|السعر|قیمت|מחיר|価格|販売価格|(?:商品)?[价價]格|售[价價]|판매 ?가격?|가격";
+/** What a table or a list of facts says before a price, with what is written in several ways. */
+const LABEL = `(?:our|sale|product|item) price|pret|giá bán|販売価格|(?:商品)?[价價]格|售[价價]|판매 ?가격?|${PRICE_LABELS.join("|")}`;
 const PRICE_LABEL = new RegExp(`^(?:${LABEL})\\s*[:：]?$`, "iu");
 const NUMBER = /^\d[\d.,’' ]*$/;
 /** The same and the price in one text: "precio: 3500". */

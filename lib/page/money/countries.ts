@@ -35,7 +35,7 @@ const CALLED =
 /** A number as it is written to be called from abroad. */
 const WRITTEN_NUMBER = /\+ ?\d{1,3}[ ()\d-]{7,}/;
 
-/** What a page says at its start and at its foot. */
+/** What a page says at its start, in lower case, and at its foot. */
 interface Said {
   readonly text: string;
   readonly foot: string;
@@ -65,18 +65,20 @@ const ALONE = [
   ["IL", /[א-ת]/g],
 ] as const;
 
+const times = (text: string, word: RegExp): number => text.match(word)?.length ?? 0;
+
 /** The country in whose language a page is written that names none or English, where its money shares a sign; else "". */
 function spokenIn(text: string): string {
-  const times = (word: RegExp) => text.match(word)?.length ?? 0;
   if (/[¥￥元]/.test(text))
-    return /[ぁ-ヿ]/.test(text) ? "JP" : times(/[\u4e00-\u9fff]/g) >= LEAST_WRITTEN ? "CN" : "";
+    return /[ぁ-ヿ]/.test(text) ? "JP" : times(text, /[\u4e00-\u9fff]/g) >= LEAST_WRITTEN ? "CN" : "";
   const start = text.slice(0, MOST_START);
-  const own = ALONE.find(([, script]) => (start.match(script)?.length ?? 0) >= LEAST_WRITTEN);
+  const own = ALONE.find(([, script]) => times(start, script) >= LEAST_WRITTEN);
   if (own) return own[0];
   if (!/\d ?kr\b|\bkr\.? ?\d/.test(text)) return "";
   if (/[äö]/.test(text)) return "SE";
   if (!/[æø]/.test(text)) return "";
-  return times(/\b(af|kurv|køb|til dig|nyhed)\b/g) >= times(/\b(av|handlekurv|kjøp|til deg|nyhet)\b/g)
+  return times(text, /\b(af|kurv|køb|til dig|nyhed)\b/g) >=
+    times(text, /\b(av|handlekurv|kjøp|til deg|nyhet)\b/g)
     ? "DK"
     : "NO";
 }
@@ -89,15 +91,16 @@ const LEAST_SPANISH = 4;
 
 /** Whether a page whose money is in dollars of some kind is written in Spanish, though it names another language or none. */
 function isInSpanish(text: string): boolean {
-  const times = (word: RegExp) => text.match(word)?.length ?? 0;
-  return text.includes("$") && times(SPANISH) >= LEAST_SPANISH && times(SPANISH) > times(ENGLISH);
+  if (!text.includes("$")) return false;
+  const spanish = times(text, SPANISH);
+  return spanish >= LEAST_SPANISH && spanish > times(text, ENGLISH);
 }
 
 /** Countries that share a sign with few others, as pages name them; XO stands for those of the CFA franc of West Africa. */
 const NEIGHBOURS: Readonly<Record<string, RegExp>> = {
   XA: /camer(oun|oon)|gabon|tchad|congo|centrafri/i,
   XO: /s[ée]n[ée]gal|ivoire|ivory coast|\bmali\b|b[ée]nin\b|togo\b|burkina/i,
-  IN: /\bindia/i,
+  IN: /\bindia\b/i,
   PK: /pakistan/i,
   LK: /sri lanka/i,
   NP: /nepal/i,
@@ -120,7 +123,7 @@ function namedIn(text: string, countries: Readonly<Record<string, RegExp>>): str
   return named.length === 1 ? (named[0] ?? "") : "";
 }
 
-/** ISO 3166 codes of the countries that the language, the address and the telephone number of a page point at. */
+/** ISO 3166 codes of the countries that the language, the address, the telephone number and the foot of a page point at. */
 export function countriesOf(doc: Document, language: string): readonly string[] {
   const [named = "", region = ""] = language.toLowerCase().split(/[-_]/);
   const all = doc.body.textContent;

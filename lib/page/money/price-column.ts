@@ -1,15 +1,11 @@
 import { parentOf } from "../dom/ancestors.ts";
 import { readTag } from "./price.ts";
+import { PRICE_LABELS } from "./price-label.ts";
 import type { WrittenPrice } from "./price-leaf.ts";
 
-/** What stands above a column of prices. Common practice, no source. */
-const LABELS = new Set(
-  "price|unit price|preis|prix|precio|preço|prezzo|prijs|pris|cena|ár|preț|цена|ціна|τιμή|fiyat|fiyatı|harga|giá|ราคา|السعر|قیمت|מחיר|価格|价格|價格|가격".split(
-    "|",
-  ),
-);
+const LABELS = new Set(PRICE_LABELS);
 /** Characters of the longest, and with the white space that lays out its source. */
-const LONGEST_LABEL = 10;
+const LONGEST_LABEL = Math.max(...PRICE_LABELS.map(({ length }) => length));
 const LONGEST_SOURCE = 120;
 
 /** A table has at least so many columns and rows below its head; no more rows are looked at. */

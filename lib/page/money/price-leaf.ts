@@ -39,9 +39,13 @@ const UPWARDS = /[~〜～]$/;
 
 const isSpace = (char: string): boolean => char === " " || char === "\u00a0" || char === "\u3000";
 
-/** Whether the first of some characters is white space as it stands between words; more of it lays out the source. */
-const isGap = ([first = "", second = "", third = ""]: readonly string[]): boolean =>
-  isSpace(first) && (second.trim() !== "" || second === "" || (isSpace(second) && third.trim() !== ""));
+/** Whether a text has white space at an end as it stands between words, seen inwards by `step`; more of it lays out the source. */
+function isGap(text: string, at: number, step: 1 | -1): boolean {
+  const [first, second, third] = [text.charAt(at), text.charAt(at + step), text.charAt(at + 2 * step)];
+  return (
+    isSpace(first) && (second.trim() !== "" || second === "" || (isSpace(second) && third.trim() !== ""))
+  );
+}
 
 /** What breaks a line before and behind it, or is no part of one. */
 const BLOCK = /^(P|DIV|H\d|[UO]L|LI|D[LTD]|BUTTON|PICTURE|FIGURE|SECTION|FORM)$/;
@@ -62,12 +66,12 @@ function joinedText(element: Element, displayed = false): string {
     const raw = node.nodeValue ?? "";
     const piece = raw.trim();
     if (piece && displayed && parentOf(node)?.checkVisibility() === false) continue;
-    if (isGap([raw.charAt(0), raw.charAt(1), raw.charAt(2)]) && (piece || !standsBeside(node))) gap = " ";
+    if (isGap(raw, 0, 1) && (piece || !standsBeside(node))) gap = " ";
     if (!piece) continue;
     if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
     else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += gap;
     text += piece;
-    gap = isGap([raw.at(-1) ?? "", raw.at(-2) ?? "", raw.at(-3) ?? ""]) ? " " : "\n";
+    gap = isGap(raw, raw.length - 1, -1) ? " " : "\n";
   }
   return text;
 }

@@ -67,7 +67,7 @@ const TOLD_WHOLE = 3.5;
 const LATE = 1;
 
 /** The most that the words of a text can add to what its place tells. */
-const MOST_BY_WORDS = 4.5;
+const MOST_BY_WORDS = TOLD_WHOLE + 1;
 
 /** Whether a text lies over something, as a badge does over a picture. */
 const liesOver = (holder: Element): boolean =>
