@@ -2,6 +2,7 @@ import type { Context } from "./context.ts";
 import { addTo, nearest, parentOf, WHOLE, within } from "./dom/ancestors.ts";
 import { letters } from "./dom/letters.ts";
 import type { PriceLeaf } from "./money/price-leaf.ts";
+import { partedIn } from "./parted.ts";
 import { SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 import type { Survey } from "./survey.ts";
 
@@ -17,7 +18,10 @@ const STRIDE = 100;
 
 /** The smallest element with a price and a picture, and what meets there. */
 export interface Cluster {
+  /** Of one whose parts stand among those of others, the part with the picture. */
   readonly root: Element;
+  /** What it is made of: the root, as a rule. */
+  readonly parts: readonly Element[];
   readonly pictures: readonly Element[];
   readonly prices: readonly PriceLeaf[];
   /** True where it holds other products too: then it is no tile. */
@@ -99,12 +103,15 @@ export function* clustersOf(survey: Survey): Generator<undefined, readonly Clust
   const clusters: Cluster[] = [];
   for (const [root, prices] of groups) {
     const own = pictures.get(root) ?? [];
+    const parted = partedIn(root, own, prices);
+    clusters.push(...parted.map((one) => ({ ...one, holdsMore: false })));
+    if (parted.length > 0) continue;
     const holdsMore =
       WHOLE.test(root.tagName) ||
       pricesIn.get(root) !== prices.length ||
       prices.length > MOST_PRICES ||
       own.length === 0;
-    clusters.push({ root, pictures: own, prices, holdsMore });
+    clusters.push({ root, parts: [root], pictures: own, prices, holdsMore });
     if (holdsMore) clusters.push(...(yield* bareClusters(prices, pricesIn)));
   }
   return clusters;
@@ -131,6 +138,7 @@ function* bareClusters(
   }
   return [...groups].map(([root, own]) => ({
     root,
+    parts: [root],
     pictures: [pictures.get(root) ?? root],
     prices: own,
     holdsMore: false,

@@ -22,6 +22,8 @@ const PRODUCT_NAME = /product|produkt|produit|prodott|(^|[\s_-])item([\s_-]|$)/i
 export interface Draft {
   readonly role: ProductRole;
   readonly root: Element;
+  /** What it is made of, where that is more than the root. */
+  readonly parts?: readonly Element[];
   /** Pictures inside, in document order. */
   readonly pictures: readonly Element[];
   readonly prices: readonly PriceLeaf[];
@@ -83,15 +85,15 @@ function standing(all: readonly PriceLeaf[], { furniture }: Context): readonly P
 
 /** Puts a product together from its elements and what the page's data says; null without a title or a picture. */
 export function foundProduct(draft: Draft, context: Context): FoundProduct | null {
-  const { root, role, prices } = draft;
+  const { root, role, prices, parts = [root] } = draft;
   const { language, subject } = context;
   const standsIn = standInsOf(context);
   const ranked = byFront(draft, context, standsIn);
   const image = ranked[0]?.picture ?? null;
-  const anchor = draft.link ? null : linkIn(root, image);
+  const anchor = draft.link ? null : linkIn(parts, image);
   const link = draft.link ? (URL.parse(draft.link, root.baseURI)?.href ?? null) : anchor && linkUrl(anchor);
   const upTo = role === "main" ? prices[0]?.element : undefined;
-  const title = draft.title || titleIn(root, image, anchor, prices, context, upTo);
+  const title = draft.title || titleIn(parts, image, anchor, prices, context, upTo);
   const described = draft.described ?? context.describedAs(link, title);
   const told = (described?.images ?? []).flatMap((address) => pictureUrl(address, root) ?? []);
   const front = ranked[0]?.urls ?? [];
@@ -112,6 +114,7 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
     language,
     image,
     root,
+    parts,
     evidence: [
       ...(described ? (["structured"] as const) : []),
       ...(named ? (["markup"] as const) : []),

@@ -1,5 +1,5 @@
 import { isPlain, nearest, within } from "./dom/ancestors.ts";
-import { leadsToCollection, leadsToProduct } from "./dom/link.ts";
+import { isCalledProduct, leadsToCollection, leadsToProduct } from "./dom/link.ts";
 import { LEAST_MEMBERS } from "./members.ts";
 import { readTag } from "./money/price.ts";
 import type { WrittenPrice } from "./money/price-leaf.ts";
@@ -58,7 +58,7 @@ function placesOf(
   const mayShow = () =>
     described ||
     doc.querySelector(PRODUCT_LINKS) !== null ||
-    (whole && (leadsToProduct(doc.URL) || lists() || shows())) ||
+    (whole && (leadsToProduct(doc.URL) || isCalledProduct(doc.URL) || lists() || shows())) ||
     isDescribed(doc);
   const maySell = () => mayShow() || (whole && doc.querySelector(PRESSED) !== null);
   const isWorthwhile = described || survey.prices.length > 0 || (survey.pictures.length > 0 && maySell());

@@ -30,8 +30,10 @@ export interface FoundProduct {
   readonly language: string;
   /** The element that shows the picture (img, or an element with a background picture); null while there is none. */
   readonly image: Element | null;
-  /** The smallest element that holds the whole product. */
+  /** The smallest element that holds the whole product; where it has none of its own, the part with the picture. */
   readonly root: Element;
+  /** What it is made of: the root, as a rule. */
+  readonly parts: readonly Element[];
   /** Which evidence found it, strongest first. */
   readonly evidence: readonly ("structured" | "markup" | "layout")[];
 }

@@ -85,7 +85,9 @@ export function* surveyOf(scopes: readonly Element[]): Generator<undefined, Surv
       const leaves = leaf ? [leaf] : pricesBelow(node);
       for (const one of leaves) {
         if (!prices.has(one.element)) countUp(pricesIn, one.element);
-        prices.set(one.element, one);
+        const other = prices.get(one.element);
+        // Of a span between two elements both ends stand in one: "€42<i>–</i>€48".
+        prices.set(one.element, other ? { ...other, amounts: [...other.amounts, ...one.amounts] } : one);
       }
       if (leaves.length > 0) yield;
     }

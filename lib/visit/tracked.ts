@@ -24,9 +24,10 @@ export interface Tracked {
 const NOTHING_YET: Palette = { swatches: [], confidence: 0, evidence: [] };
 
 /** Whether a link of the product's own, or the one around it, leads where the product is. */
-export function isLinked({ root, link }: FoundProduct): boolean {
+export function isLinked({ root, parts, link }: FoundProduct): boolean {
   if (!link) return false;
-  const anchors = [root.closest("a"), ...root.querySelectorAll("a")];
+  const inside = parts.flatMap((part) => [...part.querySelectorAll("a")]);
+  const anchors = [root.closest("a"), ...inside];
   return anchors.some((anchor) => anchor?.href === link);
 }
 

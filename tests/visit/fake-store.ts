@@ -43,6 +43,7 @@ function productOf(root: Element): FoundProduct {
     language: "en",
     image,
     root,
+    parts: [root],
     evidence: ["layout"],
   };
 }

@@ -1,3 +1,4 @@
+import { within } from "./ancestors.ts";
 import { letters } from "./letters.ts";
 
 /** Links of a tile that lead elsewhere: to a basket, a list, a picture file or the page that shows it large, a script. */
@@ -71,11 +72,14 @@ export function linkAway(picture: Element): string | null {
 /** Whether a picture leads to another page. */
 export const leadsAway = (picture: Element): boolean => linkAway(picture) !== null;
 
-/** The link to the product: the one around the picture, else the first with a text, else the first. */
-export function linkIn(root: Element, image: Element | null): Element | null {
+/** The link to the product in `parts`: the one around the picture, else the first with a text, else the first. */
+export function linkIn(parts: readonly Element[], image: Element | null): Element | null {
   const leads = (anchor: Element | null | undefined) => (anchor && linkUrl(anchor) ? anchor : null);
-  const around = leads(image?.closest("a[href]")) ?? leads(root.closest("a[href]"));
+  const around = leads(image?.closest("a[href]")) ?? leads(parts[0]?.closest("a[href]"));
   if (around) return around;
-  const anchors = [...root.querySelectorAll("a[href]")].slice(0, MOST_ANCHORS).filter(leads);
+  const anchors = parts
+    .flatMap((part) => within(part, "a[href]"))
+    .slice(0, MOST_ANCHORS)
+    .filter(leads);
   return anchors.find((anchor) => letters(anchor.textContent) > 2) ?? anchors[0] ?? null;
 }

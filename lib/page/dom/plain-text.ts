@@ -29,12 +29,14 @@ export const plainText = (value: unknown): string =>
         .slice(0, LONGEST_TITLE)
     : "";
 
-/** The texts in an element, each on a line, in at most about `most` characters: in `textContent` words run together. */
-export function linesOf(element: Element, most: number): string {
-  const walker = element.ownerDocument.createTreeWalker(element, 4);
+/** The texts in these elements, each on a line, in at most about `most` characters: in `textContent` words run together. */
+export function linesOf(elements: readonly Element[], most: number): string {
   let text = "";
-  while (text.length < most && walker.nextNode())
-    text += `${walker.currentNode.nodeValue?.slice(0, most).replace(/\s+/g, " ")}\n`;
+  for (const element of elements) {
+    const walker = element.ownerDocument.createTreeWalker(element, 4);
+    while (text.length < most && walker.nextNode())
+      text += `${walker.currentNode.nodeValue?.slice(0, most).replace(/\s+/g, " ")}\n`;
+  }
   return text;
 }
 

@@ -16,7 +16,7 @@ import { isAmongNoWares, namesVoucher, offersNoWare } from "./offers-no-ware.ts"
 export type Doubted = (root: Element, doubt: string) => void;
 
 /** What could be a product, and what stands around it. */
-export interface Suspect extends Pick<Cluster, "pictures" | "prices"> {
+export interface Suspect extends Pick<Cluster, "parts" | "pictures" | "prices"> {
   readonly root: Element;
   /** Puts it together when first asked; null where it has no name or no picture. */
   readonly product: () => FoundProduct | null;
@@ -50,8 +50,10 @@ const isPutAwayWithItsList: Doubt = ({ root, pictures, prices, context: { furnit
   isPutAway(root, furniture) ||
   (prices.length > 0 && arePutAway([...pictures, ...prices.map(({ element }) => element)], root, furniture));
 const isTaken: Doubt = ({ root, survey, context }) => isAlreadyTaken(root, survey, context);
-const asksForAGift: Doubt = ({ root }) =>
-  GIFT.test(`${root.textContent.slice(0, MOST_TEXT)} ${root.querySelector("a[href]")?.getAttribute("href")}`);
+const asksForAGift: Doubt = ({ root, parts }) =>
+  GIFT.test(
+    `${parts.map(({ textContent }) => textContent.slice(0, MOST_TEXT)).join(" ")} ${root.querySelector("a[href]")?.getAttribute("href")}`,
+  );
 const hasNoNameOrPicture: Doubt = ({ product }) => !product();
 const isAmongServices: Doubt = ({ product, context }) => {
   const one = product();

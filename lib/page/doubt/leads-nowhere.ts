@@ -32,13 +32,13 @@ const SPOKEN = /^(en|de|fr|es|it|pt|nl|sv|pl|ja)\b/i;
  * be pressed on at all it may be a shop without a basket, which sells by telephone, unless other tiles do lead somewhere.
  */
 export function leadsNowhere(
-  { root, image, link, title }: FoundProduct,
+  { parts, image, link, title }: FoundProduct,
   othersLead: boolean,
   context: Context,
 ): boolean {
-  if (leadsToProduct(link ?? "") || looksPressed(image) || looksPressed(root)) return false;
-  if (buttonsIn(root).some(buys)) return false;
-  const all = allIn(root, PRESSED).slice(0, MOST_PRESSED);
+  if (leadsToProduct(link ?? "") || looksPressed(image) || parts.some(looksPressed)) return false;
+  if (parts.some((part) => buttonsIn(part).some(buys))) return false;
+  const all = parts.flatMap((part) => allIn(part, PRESSED)).slice(0, MOST_PRESSED);
   if (all.length === 0) return othersLead || isSoldByPress(context);
   if (context.language && !SPOKEN.test(context.language)) return false;
   const name = nameKey(title);

@@ -6,7 +6,7 @@ const WORD = "a-zà-ž";
 
 /** What is asked of a visitor who is to come, work, give or sign up, in the ten languages of slot words. */
 export const CALL =
-  /^[^a-zà-ž]*(apply|(re)?book\b|enrol|register|rsvp|join|sign up|donate|redeem|(start|try) .*(trial|free)|(get|buy|acquista|acheter|comprar|köp|kup) .{0,5}(tickets|bigliett|billet|entradas|biljett|bilet)|tickets? (kaufen|sichern|kopen)|(zum |les |i )?(tickets?|billets?|bilety?|biljetter|biglietti|bilhetes|ingressos|entradas|kaarten)\b|check avail|bewerben|jetzt (buchen|bewerben|anmelden|spenden)|buchen|reserv|anmelden|spenden|einlösen|platz sichern|postuler|réserver|s.inscrire|je (donne|réserve|m.inscris)|faire un don|inscr[ií]|solicitar|donar|prenota|iscriviti|candidat|dona\b|agendar|boek\b|solliciteer|schrijf je|doneer|boka\b|ansök|anmäl|rezerwuj|zarezerwuj|zapisz się|aplikuj|matric[uú]la|wesprzyj|билет|квитк|予約|応募|申し?込|チケット|寄付)/;
+  /^[^a-zà-ž]*(apply|(re)?book\b|enrol|register|rsvp|join|sign up|donate|redeem|(start|try) .*(trial|free)|(get|buy|acquista|acheter|comprar|köp|kup) .{0,5}(tickets|bigliett|billet|entradas|biljett|bilet)|tickets? (kaufen|sichern|kopen)|(zum |les |i )?(tickets?|billets?|bilety?|biljetter|biglietti|bilhetes|ingressos|entradas|kaarten)\b|check avail|bewerben|jetzt (buchen|bewerben|anmelden|spenden)|buchen|reserv|anmelden|spenden|einlösen|platz sichern|postuler|réserver|s.inscrire|je (donne|réserve|m.inscris)|faire un don|inscr[ií]|solicitar|postular|donar|prenota|iscriviti|candidat|dona\b|agendar|boek\b|solliciteer|schrijf je|doneer|boka\b|ansök|anmäl|rezerwuj|zarezerwuj|zapisz się|aplikuj|matric[uú]la|wesprzyj|билет|квитк|予約|応募|申し?込|チケット|寄付)/;
 
 /** Parts of an address under which no wares lie. */
 export const PATH =
@@ -21,7 +21,7 @@ const AMOUNT = `\\d[^${WORD}\\d]{0,3}(kr|zł|kč|ft|tl|lei|euro?|usd|chf|sek|nok
 
 /** What a time, a place or work costs is said by the night, the hour, the head or the year. */
 export const RATE = new RegExp(
-  `${AMOUNT}(night|hour|hr|person|guest|head|year|annum|nacht|stunde|jahr|nuit|heure|personne|an|noche|hora|persona|año|notte|ora|anno|noite|pessoa|ano|porción|porzione|porção|portion|serving|portie|punt|persoon|uur|jaar|natt|tim|timme|år|noc|osobę|godzinę|rok|gece|kişi|đêm|người)(?![${WORD}]{2})|\\bp\\. ?[ap]\\.|\\b(per|pro|par) (night|nacht|nuit|annum)\\b|[円¥\\d] ?/ ?(泊|名|人|時間)|時給|月給|年収`,
+  `${AMOUNT}(night|hour|hr|person|guest|head|year|annum|nacht|stunde|jahr|nuit|heure|personne|an|noche|hora|persona|año|notte|ora|anno|noite|pessoa|ano|porción|porzione|porção|portion|serving|portie|punt|persoon|uur|jaar|natt|tim|timme|år|jam|hari|noc|osobę|godzinę|rok|gece|kişi|đêm|người)(?![${WORD}]{2})|\\bp\\. ?[ap]\\.|\\b(per|pro|par) (night|nacht|nuit|annum)\\b|[円¥\\d] ?/ ?(泊|名|人|時間)|時給|月給|年収|\\d ?\\/ ?\\d{1,2} ?(hours?|stunden|heures|horas|ore|uur|timmar|godzin|jam)(?![${WORD}])`,
 );
 
 /** Facts of stays, work, appointments (how long one lasts), events, collections and cars. */
@@ -45,7 +45,7 @@ export const POINTS = /^\d[\d., ]* ?(points|pts|pkt|punkt(e|ów|er)|puntos|punti
 
 /** What is paid by the month; clothes are too, where their picture leads to them. */
 export const MONTHLY = new RegExp(
-  `${AMOUNT}(mo|month|monat|mois|mes|mese|mês|maand|mån|månad|miesiąc|mies)(?![${WORD}]{2})|月額`,
+  `${AMOUNT}(mo|month|monat|mois|mes|mese|mês|maand|mån|månad|miesiąc|mies)(?![${WORD}]{2})|月額|(per|al|par|por|pro|per|i) (month|mese|mois|mes|mês|monat|maand|månad) ?:|цена в месяц`,
 );
 
 /** Names of vouchers, which have a picture and an amount and no colour of their own. */

@@ -1,10 +1,11 @@
 import type { Context } from "../context.ts";
-import { parentOf } from "../dom/ancestors.ts";
+import { nameOf, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
 import { leadsToProduct } from "../dom/link.ts";
 import { pageHeading, pathOf, pathsOf } from "../dom/page-heading.ts";
 import { headingText, linesOf, nameKey, TITLE_BREAK } from "../dom/plain-text.ts";
 import type { FoundProduct, Price } from "../product.ts";
+import { TILE_NAME } from "../tile/tile-name.ts";
 import { hasBasket } from "./is-sold-by-press.ts";
 import {
   CALL,
@@ -54,9 +55,10 @@ const showsOtherKinds = (doc: Document): boolean =>
   );
 
 /** Whether a link or a button of a tile, other than its name, asks for something else than to buy. */
-function callsElsewhere({ root, title }: FoundProduct): boolean {
+function callsElsewhere({ parts, title }: FoundProduct): boolean {
   const name = nameKey(title);
-  return [...root.querySelectorAll("a,button")].slice(0, MOST_CALLS).some(({ textContent }) => {
+  const called = parts.flatMap((part) => [...part.querySelectorAll("a,button")]);
+  return called.slice(0, MOST_CALLS).some(({ textContent }) => {
     const call = textContent.trim().toLowerCase();
     return call.length < LONGEST_CALL && CALL.test(call) && !name.includes(nameKey(call));
   });
@@ -70,9 +72,12 @@ function withButtons(root: Element): Element {
   return pictures === root.querySelectorAll("img").length ? around : root;
 }
 
-/** What is put into a basket, lies where products lie or is described as a product is a ware, whatever is said around it. */
-const isWare = ({ root, link, evidence }: FoundProduct): boolean =>
-  evidence.includes("structured") || leadsToProduct(link ?? "") || buttonsIn(withButtons(root)).some(buys);
+/** What is put into a basket, lies where products lie, is called a product's tile or described as a product is a ware, whatever is said around it. */
+const isWare = ({ root, parts, link, evidence }: FoundProduct): boolean =>
+  evidence.includes("structured") ||
+  leadsToProduct(link ?? "") ||
+  TILE_NAME.test(nameOf(root)) ||
+  (parts.length > 1 ? parts : [withButtons(root)]).some((part) => buttonsIn(part).some(buys));
 
 /** Whether a name is that of a voucher. */
 export const namesVoucher = (title: string): boolean => VOUCHER.test(title.toLowerCase());
@@ -140,9 +145,9 @@ export const isAmongNoWares = (one: FoundProduct, context: Context): boolean =>
 
 /** Whether a tile with a picture and an amount offers a time, a place, work or a gift. */
 export function offersNoWare(one: FoundProduct): boolean {
-  const { root, link, price, image } = one;
+  const { parts, link, price, image } = one;
   if (isWare(one)) return false;
-  const text = linesOf(root, MOST_TEXT).toLowerCase();
+  const text = linesOf(parts, MOST_TEXT).toLowerCase();
   return (
     (price !== null && isFortune(price)) ||
     PATH.test(pathOf(link).replace(/[^/]+\/?$/, "")) ||
@@ -150,7 +155,7 @@ export function offersNoWare(one: FoundProduct): boolean {
     (!image?.closest("a[href]") && MONTHLY.test(text)) ||
     FACT.test(text) ||
     (!link && POINTS.test(text)) ||
-    root.querySelector("time") !== null ||
+    parts.some((part) => part.querySelector("time") !== null) ||
     callsElsewhere(one)
   );
 }

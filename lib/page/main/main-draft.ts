@@ -49,6 +49,10 @@ const sameName = (a: string, b: string): boolean => {
   return x.length > 2 && y.length > 2 && (x.includes(y) || y.includes(x));
 };
 
+/** Whether a picture is called just as a name. */
+const isCalled = (picture: Element, name: string): boolean =>
+  ["alt", "title"].some((said) => nameKey(picture.getAttribute(said) ?? "") === nameKey(name));
+
 /** Without its query, which tells renditions of a picture apart. */
 const fileOf = (url: string): string | undefined => url.split("?")[0];
 
@@ -106,10 +110,10 @@ export function* mainDraft(
   nearest(heading, (up) => !above.add(up));
   const tiles = new Set<Element>();
   const tilesIn = new Map<Element, number>();
-  for (const { root } of beside) {
-    if (above.has(root)) continue;
-    tiles.add(root);
-    countUp(tilesIn, root);
+  for (const part of beside.flatMap(({ parts }) => parts)) {
+    if (above.has(part)) continue;
+    tiles.add(part);
+    countUp(tilesIn, part);
   }
   const inTile = (element: Element) => nearest(element, (up) => tiles.has(up)) !== null;
   // A button is the heading's where the two meet before a tile does.
@@ -144,7 +148,10 @@ export function* mainDraft(
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));
   const told =
     !shop && prices.length > 0 && (own !== null || isToldByMarkup(heading) || isCalledProduct(doc.URL));
-  if (!shop && !described && !told) return null;
+  // A maker's page of one ware may name no price.
+  const named = leadsToProduct(doc.URL) || (isCalledProduct(doc.URL) && isToldByMarkup(heading));
+  const unpriced = !shop && prices.length === 0 && tiles.size === 0 && tells && named;
+  if (!shop && !described && !told && !unpriced) return null;
   const pictures: Element[] = [];
   const visible: Element[] = [];
   for (const [i, picture] of survey.pictures.entries()) {
@@ -162,19 +169,28 @@ export function* mainDraft(
   for (const picture of shown) {
     countUp(picturesIn, picture);
     // What stands behind all that one pays and presses shows details, where another picture leads.
-    const large = picture.getBoundingClientRect().width >= LARGE_MAIN && !(leads && isBehind(picture));
+    const isLarge = picture.getBoundingClientRect().width >= LARGE_MAIN || isCalled(picture, written);
+    const large = isLarge && !(leads && isBehind(picture));
     if (large) countUp(largeIn, picture);
   }
   // Beside priced tiles such data is about the shop.
-  if (told && (visible.length === 0 || visible.every(leadsAway))) return null;
-  if (!shop && !told && !described?.price && (tiles.size > 0 || !shows(described, pictures, context)))
+  if ((told || unpriced) && (visible.length === 0 || visible.every(leadsAway))) return null;
+  if (unpriced && largeIn.size === 0) return null;
+  if (
+    !shop &&
+    !told &&
+    !unpriced &&
+    !described?.price &&
+    (tiles.size > 0 || !shows(described, pictures, context))
+  )
     return null;
   const meet = (counts: ReadonlyMap<Element, number>) =>
     nearest(heading, (up) => counts.has(up) && prices.every((price) => up.contains(price.element)));
   const around = meet(largeIn);
   const found = around && !WHOLE.test(around.tagName) ? around : meet(picturesIn);
   if (!found || found.tagName === "HTML") return null;
-  const root = withPicture(found, shown, tilesIn);
+  const isNamed = shown.some((one) => found.contains(one) && isCalled(one, written));
+  const root = isNamed ? found : withPicture(found, shown, tilesIn);
   // A price behind the name is no part of it; a size that looks like one is.
   const name = amounts.length > 0 && written.startsWith(words) ? words : written;
   const title = tells ? name : described?.name;

@@ -32,7 +32,7 @@ const namesBetter = ({ title = "", described, heading }: MainDraft, doc: Documen
 
 /** Tells whether an element lies in no tile, and not apart from what the page offers. */
 function looseOn({ beside, context: { furniture } }: MainPage): (element: Element) => boolean {
-  const tiles = new Set(beside.map(({ root }) => root));
+  const tiles = new Set(beside.flatMap(({ parts }) => parts));
   return (element) => !nearest(element, (up) => tiles.has(up)) && !furniture.isApart(element);
 }
 

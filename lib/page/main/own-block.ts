@@ -68,10 +68,21 @@ const LONG_NAME = 8;
 /** For comparing names with addresses: without the marks of letters. */
 const plainKey = (text: string): string => nameKey(text.normalize("NFKD").replace(/\p{M}/gu, ""));
 
+/** What the address of a page ends in, for comparing. */
+function addressKey(doc: Document): string {
+  const [end = ""] = pathOf(doc.URL).split("/").filter(Boolean).slice(-1);
+  return plainKey(end.replace(/\.\w+$/, ""));
+}
+
+/** Whether a name begins with what the address of a page ends in. */
+function isAddress(name: string, doc: Document): boolean {
+  const address = addressKey(doc);
+  return address.length >= LONG_NAME && plainKey(name).startsWith(address);
+}
+
 /** Tells whether a heading in a block says what the page's title begins with and its address ends in, and markup calls its price one. */
 function addressedOn(doc: Document): (block: Cluster) => boolean {
-  const [end = ""] = pathOf(doc.URL).split("/").filter(Boolean).slice(-1);
-  const address = plainKey(end.replace(/\.\w+$/, ""));
+  const address = addressKey(doc);
   const title = plainKey(doc.title);
   const isPrice = (element: Element | null) => element !== null && PRICE_NAME.test(nameOf(element));
   return ({ root, prices }) =>
@@ -159,7 +170,9 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
   if (!cluster || single.length > 1 || furniture.isApart(cluster.root)) return null;
   if (FIRST_PAGE.test(doc.URL) || !cluster.pictures.some(isLarge)) return null;
   const names = ownNames(cluster, [], context);
-  return names.length > 0 && hasBasket(context) && !sellsNothing(context) ? { cluster, names } : null;
+  const isNamed =
+    names.length > 0 || firstRank(context).some(({ textContent }) => isAddress(textContent, doc));
+  return isNamed && hasBasket(context) && !sellsNothing(context) ? { cluster, names } : null;
 }
 
 /**

@@ -8,8 +8,9 @@ import { areaOf, type OwnBlock, ownBlock } from "./own-block.ts";
 /** Clusters looked at between two yields. */
 const STRIDE = 50;
 
-/** Whether a cluster's pictures lead to another page; of several the largest, since small ones may lead to views of it. */
-function isLinked({ pictures }: Cluster): boolean {
+/** Whether a cluster is one of several or its pictures lead to another page; of several the largest, since small ones may lead to views of it. */
+function isLinked({ parts, pictures }: Cluster): boolean {
+  if (parts.length > 1) return true;
   const linked = pictures.filter(leadsAway);
   if (linked.length === 0 || linked.length === pictures.length) return linked.length > 0;
   const [largest] = pictures.toSorted((a, b) => areaOf(b) - areaOf(a));

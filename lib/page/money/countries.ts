@@ -52,8 +52,9 @@ function calledIn(doc: Document, { text, foot }: Said): string {
 /** Characters of a page, from its start and from its end, in which its language and its country are looked for. */
 const MOST_TEXT = 20_000;
 const MOST_FOOT = 3000;
-/** Characters of a script from which on a page is written in it: others name a language to choose. */
+/** Characters of a script from which on a page is written in it, and letters of one language: others name it among those to choose. */
 const LEAST_WRITTEN = 30;
+const LEAST_LETTERS = 10;
 
 /** Characters from the start of a page by which its script is told. */
 const MOST_START = 4000;
@@ -65,6 +66,9 @@ const ALONE = [
   ["IL", /[א-ת]/g],
 ] as const;
 
+/** Letters of Vietnamese alone, but for a few of other languages' rarest. */
+const VIETNAMESE = /[đơưạ-ỹ]/g;
+
 const times = (text: string, word: RegExp): number => text.match(word)?.length ?? 0;
 
 /** The country in whose language a page is written that names none or English, where its money shares a sign; else "". */
@@ -74,6 +78,7 @@ function spokenIn(text: string): string {
   const start = text.slice(0, MOST_START);
   const own = ALONE.find(([, script]) => times(start, script) >= LEAST_WRITTEN);
   if (own) return own[0];
+  if (times(start, VIETNAMESE) >= LEAST_LETTERS) return "VN";
   if (!/\d ?kr\b|\bkr\.? ?\d/.test(text)) return "";
   if (/[äö]/.test(text)) return "SE";
   if (!/[æø]/.test(text)) return "";

@@ -3,6 +3,7 @@ import { letters } from "../dom/letters.ts";
 import { iconSign } from "./icon-sign.ts";
 import { LONGEST_SIGN } from "./money-signs.ts";
 import { type Amount, readTag, type Tag, type WrittenAmount } from "./price.ts";
+import { PRICE_LABELS } from "./price-label.ts";
 import { PRICE_NAME } from "./price-name.ts";
 import { DIGITS } from "./scan-money.ts";
 import { PART_NAME } from "./what-for.ts";
@@ -95,6 +96,15 @@ function isInProse(element: Element): boolean {
   return block.tagName === "P" && lengthOf(block) > LONGEST_TAG && SENTENCE_END.test(block.textContent);
 }
 
+/** What a label before a price says, in lower case. */
+const LABELLED = new RegExp(`^(?:${PRICE_LABELS.join("|")}) ?[:：]`);
+
+/** Whether a label says in a paragraph that a text is a price: at the start of its own line, or in the element before it. */
+function isLabelled({ previousSibling }: Node, text: string): boolean {
+  const before = previousSibling?.nodeType === 1 ? (previousSibling.textContent ?? "").trim() : "";
+  return LABELLED.test(`${before}${text}`.toLowerCase());
+}
+
 /** What is said of money around or in an element that has few words, with the text it is read from. */
 interface Around extends Tag {
   readonly tag: string;
@@ -158,7 +168,7 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (element.closest(NO_TAG)) return null;
   // A button says its price in full: "Add to bag for €49".
   if (own.length === 0 && element.closest("button")) return null;
-  if (isInProse(element)) return null;
+  if (isInProse(element) && !isLabelled(node, text)) return null;
   if (own.length > 0) {
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
     const beside = tagAround(parentOf(element), text, alone);
@@ -186,7 +196,8 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     const own = amounts.some(({ amount }) => sameWhole([{ amount }], figure));
     if (own && tag.split(text).length < 3) return { element: up, text: tag, tag, words, amounts };
     if (amounts.length > 0) break;
-    const iconed = `${iconSign(up)} ${text}`;
+    // Beside another number it is not told whose sign an icon is.
+    const iconed = FIGURE.test(tag.replace(text, "")) ? "" : `${iconSign(up)} ${text}`;
     if (iconed.length > text.length + 1)
       return { element: up, text, tag: iconed, words, amounts: readTag(iconed).amounts };
     if (!bare || plain) continue;

@@ -78,8 +78,8 @@ export function scanMoney(written: string): Scan {
       // In "7–8 £14" the sign belongs to what follows.
       const next = lower.slice(end, end + MOST_BEHIND);
       sign = SIGN_OF_NEXT.test(next) ? null : signAt(behind.trimStart(), false);
-      // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days.
-      if (sign === "r" || sign === "n" || sign === "nt" || (sign === "d" && !/[.,]\d{3}$/.test(number)))
+      // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days, "6 ks" pieces.
+      if (/^(r|n|nt)$/.test(sign ?? "") || (/^(d|ks)$/.test(sign ?? "") && !/[.,]\d{3}$/.test(number)))
         sign = null;
       if (sign && isWord(sign, text.slice(end).trimStart().slice(0, sign.length))) sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);

@@ -9,6 +9,7 @@ import { priceOn } from "../main/main-price.ts";
 import { barePrices } from "../money/bare-price.ts";
 import type { FoundProduct } from "../product.ts";
 import { learnNames } from "./brands.ts";
+import { headBefore } from "./head-before.ts";
 import type { Related } from "./related.ts";
 import { shelfTiles } from "./shelf.ts";
 import { tileRoot } from "./tile-root.ts";
@@ -40,21 +41,33 @@ export function* readTiles(
   if (tiles.length > 0) yield* learnNames(context);
   const products: FoundProduct[] = [];
   const roots = new Set([...tiles.map(({ root }) => root), ...related.unpriced.keys()]);
-  const leads = ({ root }: Cluster) => (root.closest("a[href]") ?? root.querySelector("a[href]")) !== null;
+  const leads = ({ parts }: Cluster) =>
+    parts.some((part) => part.closest("a[href]") ?? part.querySelector("a[href]"));
   const leading = tiles.filter(leads).length;
   function* consider(
-    root: Element,
-    { pictures, prices }: Pick<Cluster, "pictures" | "prices">,
+    { root, parts, pictures, prices }: Omit<Cluster, "holdsMore">,
     alone: boolean,
+    title = "",
   ): Generator<undefined, void, undefined> {
     let product: FoundProduct | null = null;
     const make = () => {
-      product ??= foundProduct({ root, role: "tile", pictures, prices }, context);
+      product ??= foundProduct({ root, parts, role: "tile", title, pictures, prices }, context);
       return product;
     };
     const othersLead = leading > tiles.length / 2;
     const announced = nearest(root, (up) => related.all.has(up)) !== null;
-    const suspect = { root, pictures, prices, alone, othersLead, announced, survey, context, product: make };
+    const suspect = {
+      root,
+      parts,
+      pictures,
+      prices,
+      alone,
+      othersLead,
+      announced,
+      survey,
+      context,
+      product: make,
+    };
     for (const doubt of DOUBTS) {
       // The browser compiles what a doubt looks for when it is first asked.
       yield;
@@ -65,7 +78,9 @@ export function* readTiles(
   for (const tile of tiles) {
     // What breaks one tile must not take the others with it.
     try {
-      yield* consider(tileRoot(tile, survey), tile, tiles.length < 2);
+      const root = tileRoot(tile, survey);
+      const parts = tile.parts.length > 1 ? tile.parts : [root];
+      yield* consider({ ...tile, root, parts }, tiles.length < 2, headBefore(root, survey, context));
     } catch (error) {
       reportError(error);
     }
@@ -76,12 +91,15 @@ export function* readTiles(
   };
   const unpriced = yield* unpricedTiles(survey, context, products, main, taken);
   const known = [...unpriced, ...related.unpriced];
-  const others = main || products.length + known.length > 0 ? [] : yield* shelfTiles(survey, context);
+  const shown = new Set([...roots, ...known.map(([root]) => root)]);
+  const free = survey.pictures.filter((picture) => !nearest(picture, (up) => shown.has(up)));
+  const others = main ? [] : yield* shelfTiles(free, context, products.length + known.length === 0);
   for (const [root, pictures] of [...known, ...others]) {
     const alone = tiles.length < 2 && unpriced.has(root);
     const bare = barePrices(root, context);
     const onButton = bare.length > 0 ? [] : buttonsIn(root).flatMap((button) => priceOn(button, context));
-    yield* consider(root, { pictures, prices: [...bare, ...onButton.slice(0, 1)] }, alone);
+    const prices = [...bare, ...onButton.slice(0, 1)];
+    yield* consider({ root, parts: [root], pictures, prices }, alone);
   }
   return products;
 }

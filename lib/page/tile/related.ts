@@ -1,11 +1,15 @@
 import type { Cluster, Clustered } from "../clusters.ts";
-import { allIn, follows, nearest, parentOf } from "../dom/ancestors.ts";
+import { allIn, follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
 import { plainText } from "../dom/plain-text.ts";
 import type { MainDraft } from "../main/main-draft.ts";
 import { kindOf } from "../members.ts";
 
 /** Headings, or what is called one. */
-const HEADINGS = 'h1,h2,h3,h4,h5,h6,header,[class*="title" i],[class*="heading" i]';
+const HEADINGS =
+  'h1,h2,h3,h4,h5,h6,header,[class*="title" i],[class*="heading" i],[class*="related" i],[class*="upsell" i]';
+/** What markup calls the block around such products. */
+const RELATED_NAME =
+  /(related|similar|recommended|cross-?sell|up-?sell)[-_]?(product|item|goods)|(product|item)s?[-_]?(related|similar|recommended)/i;
 /** Headings looked at, and those between two yields. */
 const MOST_HEADINGS = 300;
 const STRIDE = 40;
@@ -71,7 +75,9 @@ export function* relatedTiles(
   for (const [i, heading] of allIn(doc, HEADINGS).slice(0, MOST_HEADINGS).entries()) {
     if (i % STRIDE === 0) yield;
     const said = plainText(heading.textContent);
-    if (said.length > LONGEST_HEADING || !RELATED.test(said) || furniture.isApart(heading)) continue;
+    const announces =
+      RELATED_NAME.test(nameOf(heading)) || (said.length <= LONGEST_HEADING && RELATED.test(said));
+    if (!announces || furniture.isApart(heading)) continue;
     const next = survey.pictures.find((picture) => follows(heading, picture));
     if (!next) continue;
     const isFree = free.includes(next);

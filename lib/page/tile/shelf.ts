@@ -2,13 +2,15 @@ import type { Context } from "../context.ts";
 import { addTo, nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
 import { leadsToCollection, leadsToGroup } from "../dom/link.ts";
+import { pathsOf } from "../dom/page-heading.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS } from "../members.ts";
 import { barePrices } from "../money/bare-price.ts";
 import { PRICE_NAME } from "../money/price-name.ts";
 import type { FoundProduct } from "../product.ts";
-import type { Survey } from "../survey.ts";
+import { headingsAbove } from "./headings-above.ts";
+import { TILE_NAME } from "./tile-name.ts";
 
 /** Levels above a picture within which a member of a list is looked for. */
 const LEVELS = 6;
@@ -19,6 +21,8 @@ const MOST = 200;
 const STRIDE = 4;
 /** Characters of a member, white space and all. */
 const MOST_TEXT = 1500;
+/** Characters of a heading that announces them. */
+const LONGEST_HEADING = 60;
 /** Words of a product's name, on an average; groups have fewer. Of letters in scripts that part no words. */
 const NAME_WORDS = 3;
 const NAME_LETTERS = 8;
@@ -29,9 +33,18 @@ const MOST_OF_THEM = 0.75;
 
 const PRODUCT_NAME =
   /(^|[\s_-])(product|goods|prd)([-_]?(item|card|tile|box|name|title|info))?([\s_-]|$)|(product|goods|prd)[-_]?(item|card|tile|name|title|nm)/i;
-/** What markup calls the tile of one product. */
-const TILE_NAME = /(^|[\s_-])product[-_]?(item|card|tile|box)([\s_-]|$)/i;
+/** What stands above products. Common practice, no source. */
+const WARES =
+  /\bproducts?\b|produkte?n?\b|produits?\b|productos?\b|produtos?\b|prodott[oi]|producten|produkter|produkt[yów]|produse|výrobk|termék|tuotteet|toote|товар|продукц|προϊόντα|ürün|sản phẩm|\bproduk\b|商品|[产產]品|상품|제품|สินค้า|منتجات|محصولات|מוצרים|best ?-?sellers?|new arrivals?|bestseller|neuheiten|nouveautés|novedades|novidades|novità|nowości|новинки|新着/;
+/** What stands above groups of them, above what was said or written. */
+const NO_WARES = /categor|kategor|catégor|kollektion|review|bewertung|avis|opini|отзыв|blog|news/;
 const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article|news|post|team|member/i;
+
+/** Addresses of pages that show all that a shop has. */
+const SHOP_PATH =
+  /\/(products?|produkte|produkter|produkty|produits|productos|produtos|prodotti|producten|shop|store|boutique|tienda|loja|negozio|winkel|sklep|catalog(o|ue?)?|katalog|urunler|san-pham|tovary)(\.\w+)?\/?$/;
+
+const isCalledShop = ({ doc }: Context): boolean => pathsOf(doc).some((path) => SHOP_PATH.test(path));
 
 /** Lists of pictures with words, each with its members and their pictures. */
 function* listsOf(
@@ -65,17 +78,26 @@ const sizeOf = (title: string): number =>
 
 const isMost = (count: number, all: number): boolean => count >= MOST_OF_THEM * all;
 
+/** What the headings above a list say follows: products, something else, or neither. */
+function headOf(list: Element | null): "wares" | "others" | "" {
+  const said = list ? headingsAbove(list).filter(({ length }) => length < LONGEST_HEADING) : [];
+  if (said.some((one) => NO_WARES.test(one))) return "others";
+  return said.some((one) => WARES.test(one)) ? "wares" : "";
+}
+
 /**
  * Products of a store that shows no price, or amounts without any sign, in lists where nothing else tells: the markup
- * calls their members products and their names are as long as those of products are; or, on a page with a basket, each
- * has one number that looks like money; or each is bought where it stands. Gives each with its pictures.
+ * calls their members products and their names are as long as those of products are; or a heading announces them, too;
+ * or, on a page with a basket, each has one number that looks like money; or each is bought where it stands. Gives each
+ * with its pictures. `alone`: the page shows no other product; else a heading must announce them
  */
 export function* shelfTiles(
-  survey: Survey,
+  pictures: readonly Element[],
   context: Context,
+  alone: boolean,
 ): Generator<undefined, ReadonlyMap<Element, readonly Element[]>, undefined> {
   const shelves = new Map<Element, readonly Element[]>();
-  for (const list of yield* listsOf(survey.pictures)) {
+  for (const list of yield* listsOf(pictures)) {
     yield;
     const found = new Map<Element, readonly Element[]>();
     const products: FoundProduct[] = [];
@@ -110,7 +132,14 @@ export function* shelfTiles(
       : isMost(priced, all) && hasBasket(context);
     const least = leadsToCollection(context.doc.URL) ? TILE_WORDS : NAME_WORDS;
     const told = (isMost(called, all) && words >= least) || (titled === all && words >= TILE_WORDS);
-    if (sold || told) for (const [root, pictures] of found) shelves.set(root, pictures);
+    const [first] = list.keys();
+    const head = headOf(first ? parentOf(first) : null);
+    if (head === "others") continue;
+    const calls = isMost(called, all) || (words >= NAME_WORDS && isCalledShop(context));
+    const named = words >= TILE_WORDS || titled === all;
+    const headed = calls && named && head === "wares";
+    if (headed || (alone && (sold || told)))
+      for (const [root, pictures] of found) shelves.set(root, pictures);
   }
   return shelves;
 }

@@ -7,6 +7,7 @@ import { bareName, linesOf, nameKey, plainText } from "../dom/plain-text.ts";
 import { isStruck } from "../money/is-struck.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
 import { commonness, nameInHeading, namesAnyPicture } from "./brands.ts";
+import { namedCell } from "./named-cell.ts";
 import { isSticker } from "./stickers.ts";
 import { toldByNames } from "./told-by-names.ts";
 import { wholeLine } from "./whole-line.ts";
@@ -53,6 +54,8 @@ interface Guess {
   readonly score: number;
 }
 
+const HEADING = "h1,h2,h3,h4,h5,h6";
+
 /** A heading is longer than this only where it holds more than a name, in characters. */
 const LONGEST_MARKED = 160;
 
@@ -69,6 +72,20 @@ const LATE = 1;
 /** The most that the words of a text can add to what its place tells. */
 const MOST_BY_WORDS = TOLD_WHOLE + 1;
 
+/** What a product is made of, and the elements at which what is said of a text ends. */
+interface Where {
+  readonly parts: readonly Element[];
+  readonly ends: ReadonlySet<Element | null>;
+}
+
+/** The texts of these elements, in their order. */
+function* textsIn(parts: readonly Element[]): Generator<Node, void, undefined> {
+  for (const part of parts) {
+    const walker = part.ownerDocument.createTreeWalker(part, 4);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) yield node;
+  }
+}
+
 /** Whether a text lies over something, as a badge does over a picture. */
 const liesOver = (holder: Element): boolean =>
   [holder, parentOf(holder)].some(
@@ -76,14 +93,14 @@ const liesOver = (holder: Element): boolean =>
   );
 
 /** Whether a text is not displayed in a tile that is: that of a dialog, of another variant. */
-const isConcealed = (holder: Element, root: Element): boolean =>
-  !holder.checkVisibility() && root.checkVisibility();
+const isConcealed = (holder: Element, parts: readonly Element[]): boolean =>
+  !holder.checkVisibility() && parts.some((part) => part.checkVisibility());
 
 /** The text and how much it looks like the name of a product, where that is more than `least`; `told`: what its picture and link are called. */
 function weigh(
   written: string,
   holder: Element,
-  root: Element,
+  { parts, ends }: Where,
   link: string | null,
   told: readonly string[],
   least: number,
@@ -93,7 +110,7 @@ function weigh(
   let score = 0;
   for (
     let up: Element | null = holder, level = 0;
-    up && up !== root && level < LEVELS;
+    up && !ends.has(up) && level < LEVELS;
     up = parentOf(up), level++
   ) {
     const { tagName } = up;
@@ -103,6 +120,8 @@ function weigh(
     if (tagName === "A" && up.hasAttribute("href")) score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
     if (marked) continue;
     const kind = toldByNames(up);
+    // What holds a heading is no name but what stands around one.
+    if (kind === 1 && up.querySelector(HEADING)) continue;
     if (kind < 0) score -= 4;
     else if (kind > 0) {
       marked = up;
@@ -123,7 +142,7 @@ function weigh(
   // Of several headings the first that no other tile has; of other texts the longest.
   score +=
     marked && /^H[1-6]$/.test(marked.tagName) ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
-  if (score > least && (isConcealed(holder, root) || (!marked && liesOver(holder)))) score -= 2;
+  if (score > least && (isConcealed(holder, parts) || (!marked && liesOver(holder)))) score -= 2;
   return { text, from, score };
 }
 
@@ -144,20 +163,20 @@ function withoutPrices(name: string, heading: Element, prices: readonly PriceLea
 }
 
 /** The name where what looked like one is the brand: the picture is called by both, and what follows is no shorter. */
-function nameBehindBrand(root: Element, brand: string, alt: string): string | undefined {
+function nameBehindBrand(parts: readonly Element[], brand: string, alt: string): string | undefined {
   const name = alt.startsWith(brand) ? alt.slice(brand.length) : "";
   if (name.length < brand.length) return undefined;
-  const texts = linesOf(root, MOST_TEXT).split("\n").map(plainText);
+  const texts = linesOf(parts, MOST_TEXT).split("\n").map(plainText);
   return texts.find((text) => nameKey(text) === name);
 }
 
 /**
- * The name of the product in `root`: what is marked as a heading or a name, else what its picture or link is called,
+ * The name of the product in `parts`: what is marked as a heading or a name, else what its picture or link is called,
  * else its most telling text. "" where there is none. `prices` are texts that are no names; of what a page is about, whose
  * name stands before them, `upTo` is the first.
  */
 export function titleIn(
-  root: Element,
+  parts: readonly Element[],
   image: Element | null,
   link: Element | null,
   prices: readonly PriceLeaf[],
@@ -171,10 +190,13 @@ export function titleIn(
   const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
   const address = link && linkUrl(link);
-  const walker = root.ownerDocument.createTreeWalker(root, 4);
+  const where = { parts, ends: new Set(parts.length > 1 ? parts.map(parentOf) : parts) };
   const [first] = prices;
+  let n = 0;
   let best: Guess = { text: "", from: null, score: LEAST_TELLING };
-  for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {
+  const cell = parts[0] ? namedCell(parts[0]) : null;
+  for (const node of textsIn(cell ? [cell] : parts)) {
+    if (n >= MOST_TEXTS) break;
     const parent = parentOf(node);
     const written = node.nodeValue ?? "";
     if (!parent || !/\p{L}/u.test(written)) continue;
@@ -185,7 +207,7 @@ export function titleIn(
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && (letters(price.words) < SHORTEST_NAME || isStruck(price.element))) continue;
     n++;
-    const guess = weigh(written, parent, root, address, told, best.score, context);
+    const guess = weigh(written, parent, where, address, told, best.score, context);
     const isLate = guess?.from === null && first !== undefined && follows(first.element, parent);
     const score = (guess?.score ?? 0) - (isLate ? LATE : 0);
     const isBetter = guess && score > best.score && !(price && score <= UNTOLD);
@@ -195,7 +217,7 @@ export function titleIn(
   const text = best.from
     ? withoutPrices(nameInHeading(best.from, context), best.from, prices)
     : bareName(best.text);
-  if (text && best.score > UNTOLD) return nameBehindBrand(root, nameKey(text), altKey) ?? text;
-  const names = [...said, plainText(root.getAttribute("aria-label")), alt];
+  if (text && best.score > UNTOLD) return nameBehindBrand(parts, nameKey(text), altKey) ?? text;
+  const names = [...said, plainText(parts[0]?.getAttribute("aria-label")), alt];
   return names.find((name) => name.length > 2) ?? text;
 }

@@ -74,14 +74,14 @@ function rootAround(
     const crowded = survey.pricesIn.has(up) || isCrowded(up, survey.picturesIn.get(up) ?? 0);
     if (crowded || GROUP_NAME.test(name)) return null;
     named ||= TILE_NAME.test(name);
-    const anchor = linkIn(up, picture);
+    const anchor = linkIn([up], picture);
     const link = anchor && linkUrl(anchor);
     const beside = placesOf(up).find(([list, kind]) => lists.get(list) === kind);
     if (!link && beside && CALLED.test(beside[1]) && saysMore(up)) return { root: up, like: "" };
     if (!link || leadsToGroup(link) || !saysMore(up)) continue;
     const kin =
       branches.size > 0
-        ? (named && branches.has(branch(link))) ||
+        ? ((named || leadsToProduct(link)) && branches.has(branch(link))) ||
           (beside && (branches.has(branch(link)) || leadsToProduct(link) || buttonsIn(up).some(buys)))
         : isOwn(link, here) && leadsToProduct(link) && !POST.test(link);
     if (kin || context.describedAs(link, "")) return { root: up, like: "" };

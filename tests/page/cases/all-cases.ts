@@ -10,6 +10,7 @@ import type { PageCase } from "./page-case.ts";
 import { PAGES_OF_SERVICES } from "./pages-of-services.ts";
 import { PAGES_WITHOUT_PRODUCTS } from "./pages-without-products.ts";
 import { PAID_IN_PARTS } from "./paid-in-parts.ts";
+import { PARTS_APART } from "./parts-apart.ts";
 import { PICTURE_CASES } from "./pictures.ts";
 import { PICTURES_TO_COME } from "./pictures-to-come.ts";
 import { PRICES_NEAR_BY } from "./prices-near-by.ts";
@@ -31,6 +32,7 @@ import { STANDING_ELSEWHERE } from "./standing-elsewhere.ts";
 import { TAKEN_ALREADY } from "./taken-already.ts";
 import { TILE_CASES } from "./tiles.ts";
 import { TILES_BY_WHAT_THEY_SAY } from "./tiles-by-what-they-say.ts";
+import { TOLD_ASIDE } from "./told-aside.ts";
 import { TOLD_BY_LITTLE } from "./told-by-little.ts";
 import { WHOLE_PAGES } from "./whole-pages.ts";
 
@@ -70,4 +72,6 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["what stands elsewhere", STANDING_ELSEWHERE],
   ["flags and columns", FLAGS_AND_COLUMNS],
   ["lines and labels", LINES_AND_LABELS],
+  ["parts that stand apart", PARTS_APART],
+  ["what is told aside", TOLD_ASIDE],
 ];

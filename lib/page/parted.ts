@@ -1,0 +1,134 @@
+import { addTo, nearest } from "./dom/ancestors.ts";
+import { letters } from "./dom/letters.ts";
+import { kindOf, LEAST_MEMBERS } from "./members.ts";
+import type { PriceLeaf } from "./money/price-leaf.ts";
+
+/** Members of a list looked at; a bound on hostile pages. */
+const MOST_MEMBERS = 1000;
+/** Members that one product is made of, at most. */
+const MOST_PARTS = 12;
+/** Letters that they say besides their prices, at least. */
+const LEAST_SAID = 2;
+
+/** A product without an element of its own: its parts stand in a list among those of others. */
+export interface Parted {
+  /** The part that holds its first picture. */
+  readonly root: Element;
+  /** What it is made of, in document order. */
+  readonly parts: readonly Element[];
+  readonly pictures: readonly Element[];
+  readonly prices: readonly PriceLeaf[];
+}
+
+/** What a list shows, and in which of its members. */
+interface Strip {
+  readonly members: readonly Element[];
+  readonly pictures: readonly Element[];
+  readonly prices: readonly PriceLeaf[];
+  readonly pictured: ReadonlySet<Element>;
+  readonly priced: ReadonlySet<Element>;
+}
+
+function stripOf(list: Element, pictures: readonly Element[], prices: readonly PriceLeaf[]): Strip {
+  const members = [...list.children].slice(0, MOST_MEMBERS);
+  const all = new Set(members);
+  const holders = (elements: readonly Element[]) =>
+    new Set(elements.flatMap((element) => nearest(element, (up) => all.has(up)) ?? []));
+  return {
+    members,
+    pictures,
+    prices,
+    pictured: holders(pictures),
+    priced: holders(prices.map(({ element }) => element)),
+  };
+}
+
+/** Where members begin that belong together: at the first picture behind a price, or before it where all have the same there. */
+function beginnings({ members, pictured, priced }: Strip): readonly number[] {
+  const starts: number[] = [];
+  let sold = true;
+  for (const [at, member] of members.entries()) {
+    if (sold && pictured.has(member)) {
+      starts.push(at);
+      sold = false;
+    }
+    sold ||= priced.has(member);
+  }
+  const before = (start: number, steps: number) => {
+    const member = members[start - steps];
+    return member && !priced.has(member) && !pictured.has(member) ? kindOf(member) : "";
+  };
+  const leads = (steps: number) => {
+    const [kind, ...others] = new Set(starts.map((start) => before(start, steps)));
+    return Boolean(kind) && others.length === 0;
+  };
+  let above = 0;
+  while (starts.length > 1 && above < MOST_PARTS && leads(above + 1)) above++;
+  return starts.map((start) => start - above);
+}
+
+/** The members of a list, by what belongs together; what follows the last is no longer than the others. */
+function runsOf(strip: Strip): readonly (readonly Element[])[] {
+  const starts = beginnings(strip);
+  const lengths = starts.slice(1).map((start, i) => start - (starts[i] ?? 0));
+  const last = lengths.length > 0 ? Math.max(...lengths) : MOST_PARTS;
+  return starts.map((start, i) => strip.members.slice(start, start + (lengths[i] ?? last)));
+}
+
+/** Rows of cells as columns, where their pictures stand in several cells; else the run as it is. */
+function columnsOf(run: readonly Element[], { pictured, pictures }: Strip): readonly (readonly Element[])[] {
+  const row = run.find((member) => pictured.has(member));
+  const cells = [...(row?.children ?? [])];
+  const shown = cells.filter((cell) => pictures.some((picture) => cell.contains(picture)));
+  if (shown.length < 2) return [run];
+  const even = run.filter(({ childElementCount }) => childElementCount === cells.length);
+  return cells.map((_, at) => even.flatMap(({ children }) => children[at] ?? []));
+}
+
+/** Puts each thing to those parts, among several, that hold it. */
+function sorted<T>(
+  things: readonly T[],
+  placeOf: ReadonlyMap<Element, readonly Element[]>,
+  elementOf: (thing: T) => Element,
+): ReadonlyMap<readonly Element[], readonly T[]> {
+  const found = new Map<readonly Element[], T[]>();
+  for (const thing of things) {
+    const part = nearest(elementOf(thing), (up) => placeOf.has(up));
+    const parts = part && placeOf.get(part);
+    if (parts) addTo(found, parts, thing);
+  }
+  return found;
+}
+
+/** Whether parts with a picture are a product's: more than one, with a price, that say more than that. */
+function isWhole({ parts, prices }: Parted): boolean {
+  const said = parts.reduce((sum, { textContent }) => sum + letters(textContent), 0);
+  const asked = prices.reduce((sum, { text }) => sum + letters(text), 0);
+  return parts.length > 1 && prices.length > 0 && said >= asked + LEAST_SAID;
+}
+
+/**
+ * Takes a list apart whose products have no element of their own: picture, name and price of each follow one another, or
+ * stand in rows below one another. None where it is anything else, or not each of three or more has a picture of the same
+ * kind, a price and something said. `pictures`, `prices`: those that meet nowhere below `list`
+ */
+export function partedIn(
+  list: Element,
+  pictures: readonly Element[],
+  prices: readonly PriceLeaf[],
+): readonly Parted[] {
+  if (Math.min(pictures.length, prices.length) < LEAST_MEMBERS) return [];
+  const strip = stripOf(list, pictures, prices);
+  const all = runsOf(strip).flatMap((run) => columnsOf(run, strip));
+  const placeOf = new Map(all.flatMap((parts) => parts.map((part) => [part, parts] as const)));
+  const shown = sorted(pictures, placeOf, (picture) => picture);
+  const asked = sorted(prices, placeOf, ({ element }) => element);
+  const found = all.flatMap((parts) => {
+    const [own, paid] = [shown.get(parts) ?? [], asked.get(parts) ?? []];
+    const root = parts.find((part) => own[0] && part.contains(own[0]));
+    return root ? { root, parts, pictures: own, prices: paid } : [];
+  });
+  const kinds = new Set(found.map(({ root }) => kindOf(root)));
+  const isAll = found.length === all.length && kinds.size === 1 && found.every(isWhole);
+  return isAll && found.length >= LEAST_MEMBERS ? found : [];
+}
