@@ -6,6 +6,7 @@ import { lowestPrice } from "./money/lowest-price.ts";
 import type { PriceLeaf } from "./money/price-leaf.ts";
 import { isNamedPart } from "./money/what-for.ts";
 import { isCopy } from "./picture/is-copy.ts";
+import { isCovered } from "./picture/is-covered.ts";
 import { pictureUrl, pictureUrls, type StandsIn } from "./picture/picture-urls.ts";
 import { standInsOf } from "./picture/stand-ins.ts";
 import type { FoundProduct, ProductRole } from "./product.ts";
@@ -66,7 +67,8 @@ function byFront(
     const lies = kept.some(
       (other, at) => other !== picture && picture.contains(other) && (widths[at] ?? 0) >= STAMP * widest,
     );
-    const faults = [aside, clear || stamp || lies, hidden, urls.length === 0];
+    const covered = kept.some((other) => other !== picture && isCovered(picture, other));
+    const faults = [aside, clear || stamp || lies || covered, hidden, urls.length === 0];
     return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };
   });
   return ranked.sort((a, b) => a.rank - b.rank);

@@ -15,6 +15,8 @@ const NODES_STRIDE = 60;
 const ICON_NAME =
   /(?<![a-z])(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)(?![a-z])/i;
 const LOGO_FILE = /\blogo|[-_]logo/i;
+/** Where shops keep the marks on their buttons. */
+const ICON_FILE = /\/icons?\//i;
 
 /** What a stretch of page shows that products are made of; `P`: its prices as written, or with their currency. */
 export interface Survey<P extends WrittenPrice = PriceLeaf> {
@@ -42,7 +44,7 @@ function isIcon(element: Element): boolean {
     : Math.min(
         ...["width", "height"].map((side) => Number(element.getAttribute(side)) || Number.POSITIVE_INFINITY),
       );
-  if (shown < SMALLEST_PICTURE) return true;
+  if (shown < SMALLEST_PICTURE || ICON_FILE.test(element.getAttribute("src") ?? "")) return true;
   if (LOGO_FILE.test(element.getAttribute("src") ?? "") && shown < 2 * SMALLEST_PICTURE) return true;
   // What leads to the store's first page and is called a logo is one at any size.
   const home = element.closest("a[href]");

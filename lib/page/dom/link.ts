@@ -62,11 +62,12 @@ export function linkUrl(anchor: Element): string | null {
 /** A place on a page. */
 const HASH = /#.*/;
 
-/** The address of the other page that a picture leads to, or null. */
+/** The address of the other page that a picture leads to, or null; the page's own without what it was asked for opens a window. */
 export function linkAway(picture: Element): string | null {
   const anchor = picture.closest("a[href]");
   const link = anchor && linkUrl(anchor)?.replace(HASH, "");
-  return link && link !== picture.ownerDocument.URL.replace(HASH, "") ? link : null;
+  const here = picture.ownerDocument.URL.replace(HASH, "");
+  return link && link !== here && link !== here.replace(/\?.*/, "") ? link : null;
 }
 
 /** Whether a picture leads to another page. */

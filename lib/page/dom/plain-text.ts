@@ -44,8 +44,8 @@ export function linesOf(elements: readonly Element[], most: number): string {
 const breaksBefore = ({ previousSibling }: Node): boolean =>
   previousSibling !== null && /^(BR|HR)$/.test(previousSibling.nodeName);
 
-/** What markup calls the number of an article in a heading, and such a number at its end. */
-const CODE_NAME = /(^|[-_ ])(code|sku|ean)([-_ ]|$)/i;
+/** What markup calls the number of an article in a heading, or its group, and such a number at its end. */
+const CODE_NAME = /(^|[-_ ])(code|sku|ean|category)([-_ ]|$)/i;
 const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\([A-Z]{1,5}-\d[A-Z\d-]*\)|\[[A-Z\d-]{3,}\])$/i;
 
 /** What says that a name follows. */
@@ -59,7 +59,7 @@ const LAST_SIGN = /\s*[>|]$/;
 export const bareName = (name: string): string =>
   name.replace(LABEL, "").replace(CODE, "").replace(LAST_SIGN, "");
 
-/** Whether a text stands in a part of a heading that is called a number of an article. */
+/** Whether a text stands in a part of a heading that is called a number of an article, or its group. */
 const isCode = (holder: Element | null, heading: Element): boolean =>
   holder !== null &&
   holder !== heading &&

@@ -119,7 +119,8 @@ const hidesItsPrice: Doubt = ({ product, prices, root, context: { furniture } })
   !product()?.link &&
   prices.length > 0 &&
   prices.every(({ element }) => furniture.isHidden(element)) &&
-  !furniture.isHidden(root);
+  !furniture.isHidden(root) &&
+  !buttonsIn(root).some(buys);
 
 const isOutOfReach: Doubt = ({ product, othersLead, announced, context }) => {
   const one = announced ? null : product();

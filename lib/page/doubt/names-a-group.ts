@@ -39,7 +39,7 @@ const isFrom = ({ text, tag, words }: PriceLeaf): boolean =>
   FROM.test(text) || FROM.test(tag) || FROM.test(words) || FROM_BEHIND.test(text) || SEVERAL.test(words);
 
 /** Whether a text names things and then the lowest of their prices: "All coats from € 80". */
-const namesThings = ({ words }: PriceLeaf): boolean =>
+export const namesThings = ({ words }: PriceLeaf): boolean =>
   TO_FROM.test(words) && letters(words.replace(TO_FROM, "")) >= LEAST_NAMED;
 
 /** The list that an element is a member of, with how many members have such prices alone. */

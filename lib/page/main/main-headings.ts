@@ -64,17 +64,19 @@ const ABOUT_SENDING =
 /** Nor does what says that it costs less. */
 const ABOUT_SAVING =
   /discount|rabatt|remise|descuento|descontos?|sconto|korting|zniżk|slev[auy]|kedvezmény|reducer[ei]|indirim|скидк|знижк|έκπτωση|割引|セール|할인|折扣|giảm giá|diskon|خصم|تخفيف|הנחה|ส่วนลด/;
+/** Nor is a sentence a name, which is longer than this, in characters. */
+const SENTENCE = /^.{60,}[.!?。]$/;
 /** What both are tested with: lower case, since flags cost a browser milliseconds. */
 const ABOUT_DEAL = [ABOUT_SENDING, ABOUT_SAVING];
 /** Nor does what says that something follows. */
 const LABEL_END = /[:：]\s*$/;
 
-/** Whether a text names a part of the page of any product. */
-export const namesPart = (text: string): boolean => ABOUT_ANY.test(text);
+/** Whether a text names a part of the page of any product, or says that one follows. */
+export const namesPart = (text: string): boolean => ABOUT_ANY.test(text) || LABEL_END.test(text);
 
 /** Whether a text is what a heading says on the page of any product: a part of it, a label, how things are sent or what is saved. */
 const saysAny = (text: string): boolean =>
-  LABEL_END.test(text) || ABOUT_DEAL.some((words) => words.test(text.toLowerCase())) || namesPart(text);
+  ABOUT_DEAL.some((words) => words.test(text.toLowerCase())) || namesPart(text);
 
 /** The same of a heading. */
 export const isAboutAny = (heading: Element): boolean => saysAny(plainText(heading.textContent));
@@ -111,7 +113,8 @@ function largestBy(buttons: readonly Element[], survey: Survey): Element | null 
   for (let seen = 0; seen < MOST_NEAR && walker.nextNode(); seen++) {
     const element = parentOf(walker.currentNode);
     const text = plainText(walker.currentNode.nodeValue);
-    if (!element || letters(text) < 3 || priced.has(element) || saysAny(text)) continue;
+    if (!element || letters(text) < 3 || priced.has(element) || saysAny(text) || SENTENCE.test(text))
+      continue;
     const size = sizeOf(element);
     if (size > best.size) best = { element, size };
   }

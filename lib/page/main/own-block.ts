@@ -7,7 +7,9 @@ import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
 import { pathOf } from "../dom/page-heading.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
-import { sellsNothing } from "../doubt/offers-no-ware.ts";
+import { namesThings } from "../doubt/names-a-group.ts";
+import { offersNoWare, sellsNothing } from "../doubt/offers-no-ware.ts";
+import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS, unlikeOthers } from "../members.ts";
 import { PRICE_NAME } from "../money/price-name.ts";
 import { LARGE_MAIN } from "../picture/picture-sizes.ts";
@@ -19,6 +21,9 @@ const LARGER = 1.5;
 
 /** The address of a shop's first page, whoever sent the visitor; scripts keep other pages behind "#/". */
 const FIRST_PAGE = /^https?:\/\/[^/]+\/(index\.\w+)?(\?(utm|fbclid|gclid|ref)[^#]*)?(#(?!!?\/\w)|$)/;
+
+/** An address that tells one of several in a folder by its number. */
+const IN_FOLDER = /\/[^/]+\/\d+\/?([?#]|$)/;
 
 /** Buttons looked at between two yields. */
 const STRIDE = 50;
@@ -168,11 +173,18 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
   const [cluster] = loose;
   const { doc, furniture } = context;
   if (!cluster || single.length > 1 || furniture.isApart(cluster.root)) return null;
+  if (cluster.prices.every(namesThings)) return null;
   if (FIRST_PAGE.test(doc.URL) || !cluster.pictures.some(isLarge)) return null;
   const names = ownNames(cluster, [], context);
-  const isNamed =
-    names.length > 0 || firstRank(context).some(({ textContent }) => isAddress(textContent, doc));
-  return isNamed && hasBasket(context) && !sellsNothing(context) ? { cluster, names } : null;
+  const isAddressed = [...names, ...firstRank(context)].some(({ textContent }) =>
+    isAddress(textContent, doc),
+  );
+  if ((names.length === 0 && !isAddressed) || sellsNothing(context)) return null;
+  if (hasBasket(context)) return { cluster, names };
+  // Where nothing can be pressed to buy, the address must say that it is one of several, and nothing that it is no ware.
+  const isOne = isAddressed || IN_FOLDER.test(doc.URL);
+  const product = isOne ? foundProduct({ ...cluster, role: "main" }, context) : null;
+  return product && !offersNoWare(product) ? { cluster, names } : null;
 }
 
 /**

@@ -3,7 +3,7 @@ import { letters } from "../dom/letters.ts";
 import { iconSign } from "./icon-sign.ts";
 import { LONGEST_SIGN } from "./money-signs.ts";
 import { type Amount, readTag, type Tag, type WrittenAmount } from "./price.ts";
-import { PRICE_LABELS } from "./price-label.ts";
+import { LABELLED_PRICE } from "./price-label.ts";
 import { PRICE_NAME } from "./price-name.ts";
 import { DIGITS } from "./scan-money.ts";
 import { PART_NAME } from "./what-for.ts";
@@ -96,13 +96,10 @@ function isInProse(element: Element): boolean {
   return block.tagName === "P" && lengthOf(block) > LONGEST_TAG && SENTENCE_END.test(block.textContent);
 }
 
-/** What a label before a price says, in lower case. */
-const LABELLED = new RegExp(`^(?:${PRICE_LABELS.join("|")}) ?[:：]`);
-
 /** Whether a label says in a paragraph that a text is a price: at the start of its own line, or in the element before it. */
 function isLabelled({ previousSibling }: Node, text: string): boolean {
   const before = previousSibling?.nodeType === 1 ? (previousSibling.textContent ?? "").trim() : "";
-  return LABELLED.test(`${before}${text}`.toLowerCase());
+  return LABELLED_PRICE.test(`${before}${text}`.toLowerCase());
 }
 
 /** What is said of money around or in an element that has few words, with the text it is read from. */

@@ -40,10 +40,17 @@ interface Scan {
   readonly rest: string;
 }
 
-/** The sign behind the second of two amounts with cents that have one sign: "75.00 99.00 kr", the second struck. */
+/** The end of a span of amounts: "3,675〜4,200 円". */
+const SPAN_END = /^\s?[〜～~–—-]\s?\d[\d.,]*/;
+
+/** The sign behind the second of two amounts that have one sign: "75.00 99.00 kr", the second struck, or the end of a span. */
 function sharedSign(number: string, behind: string): string | null {
-  const second = /[.,]\d\d$/.test(number) ? /^\s+\d[\d.,]*[.,]\d\d\s?(?!\d)/.exec(behind)?.[0] : undefined;
-  return second ? signAt(behind.slice(second.length), false) : null;
+  const cents = /[.,]\d\d$/.test(number) ? /^\s+\d[\d.,]*[.,]\d\d(?!\d)/.exec(behind) : null;
+  const second = (cents ?? SPAN_END.exec(behind))?.[0];
+  const rest = behind.slice(second?.length);
+  const sign = second && !SIGN_OF_NEXT.test(rest) ? signAt(rest.trimStart(), false) : null;
+  // Short words are no sign for more than the number before them: "A5 - 3D".
+  return sign && /^[a-z]{1,2}$/.test(sign) && sign !== "kr" ? null : sign;
 }
 
 /** Numbers with a sign of money before or behind them, or written as money is ("49,-"). */
@@ -56,7 +63,10 @@ export function scanMoney(written: string): Scan {
   for (const { 0: number, index } of text.matchAll(NUMBER)) {
     let end = index + number.length;
     if (index < from) continue;
-    const before = lower.slice(from, index).trimEnd().replace(/\.$/, "");
+    const before = lower
+      .slice(from, index)
+      .trimEnd()
+      .replace(/\.$| ?:$/, "");
     let sign = signAt(before, true);
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
@@ -78,8 +88,12 @@ export function scanMoney(written: string): Scan {
       // In "7–8 £14" the sign belongs to what follows.
       const next = lower.slice(end, end + MOST_BEHIND);
       sign = SIGN_OF_NEXT.test(next) ? null : signAt(behind.trimStart(), false);
-      // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days, "6 ks" pieces.
-      if (/^(r|n|nt)$/.test(sign ?? "") || (/^(d|ks)$/.test(sign ?? "") && !/[.,]\d{3}$/.test(number)))
+      // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days, "6 ks" pieces, "10 ft" feet.
+      if (
+        /^(r|n|nt)$/.test(sign ?? "") ||
+        (/^(d|ks)$/.test(sign ?? "") && !/[.,]\d{3}$/.test(number)) ||
+        (sign === "ft" && /^\d\d?$/.test(number))
+      )
         sign = null;
       if (sign && isWord(sign, text.slice(end).trimStart().slice(0, sign.length))) sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);

@@ -5,6 +5,7 @@ import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import { bareName, linesOf, nameKey, plainText } from "../dom/plain-text.ts";
 import { isStruck } from "../money/is-struck.ts";
+import { LABELLED_PRICE } from "../money/price-label.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
 import { commonness, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { namedCell } from "./named-cell.ts";
@@ -21,7 +22,7 @@ const LEVELS = 7;
 const MOST_TEXT = 600;
 
 const ACTION =
-  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save|remove|delete|entfernen|supprimer|eliminar|rimuovi|verwijder)\b.{0,18}$/i;
+  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|acheter|kaufen|bestellen|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save|remove|delete|entfernen|supprimer|eliminar|rimuovi|verwijder)\b.{0,18}$/i;
 
 /** What begins a description. */
 const ABOUT =
@@ -35,6 +36,9 @@ const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
 
 /** A short word and how many of that, or how much less: "pcs(282)", "58% off". */
 const COUNT = /^(\p{L}{0,9}\.? ?\(\d[\d.,]*k?\)|[-–+]?\d+ ?% ?\p{L}{0,9})$/u;
+
+/** A sentence of more characters describes. */
+const LONGEST_TOLD = 60;
 
 /** What says that something follows. */
 const LABEL = /^[^:：]{1,24}[:：]$/;
@@ -130,12 +134,17 @@ function weigh(
   }
   if (score + MOST_BY_WORDS <= least) return null;
   const whole = plainText(marked?.textContent);
-  const from = whole && whole.length < LONGEST_MARKED ? marked : null;
-  const text = from ? whole : plainText(wholeLine(written, holder));
+  // What the picture is called, too, is the name, whatever stands with it in what is marked as one.
+  const own = plainText(written);
+  const isTold = marked?.tagName.startsWith("H") === false && told.includes(nameKey(own));
+  const from = isTold || whole.length >= LONGEST_MARKED ? null : marked;
+  const text = isTold ? own : from ? whole : plainText(wholeLine(written, holder));
   const key = nameKey(text);
   if (ACTION.test(text) || TAX.test(text) || (!marked && (isSticker(text) || COUNT.test(text)))) score -= 5;
-  if (key.length < 3 || ABOUT.test(text) || (!marked && LABEL.test(text))) score -= 4;
+  if (key.length < 3 || ABOUT.test(text)) score -= 4;
+  if (LABEL.test(text)) score -= 6;
   if (text.length > 120) score -= 3;
+  if (text.length > LONGEST_TOLD && NO_NAME.test(text)) score -= 1;
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
   if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
     score += told.includes(key) ? TOLD_WHOLE : 3;
@@ -185,7 +194,8 @@ export function titleIn(
 ): string {
   const called = image?.getAttribute("alt") ?? "";
   const key = nameKey(plainText(called));
-  const isAny = ANY_PICTURE.test(key) || namesAnyPicture(called, context);
+  const isFile = /^\S*[._\d-]\S*$/.test(called) && image?.getAttribute("src")?.includes(called);
+  const isAny = isFile || ANY_PICTURE.test(key) || namesAnyPicture(called, context);
   const [alt, altKey] = isAny ? ["", ""] : [plainText(called), key];
   const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
@@ -206,6 +216,7 @@ export function titleIn(
     const part = written.replace(/\s+/g, " ").trim();
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && (letters(price.words) < SHORTEST_NAME || isStruck(price.element))) continue;
+    if (price && LABELLED_PRICE.test(price.words.toLowerCase())) continue;
     n++;
     const guess = weigh(written, parent, where, address, told, best.score, context);
     const isLate = guess?.from === null && first !== undefined && follows(first.element, parent);

@@ -1,6 +1,7 @@
 import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { FLAGS_AND_COLUMNS } from "./flags-and-columns.ts";
+import { LAYERS_AND_SPANS } from "./layers-and-spans.ts";
 import { LINES_AND_LABELS } from "./lines-and-labels.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
@@ -15,6 +16,7 @@ import { PICTURE_CASES } from "./pictures.ts";
 import { PICTURES_TO_COME } from "./pictures-to-come.ts";
 import { PRICES_NEAR_BY } from "./prices-near-by.ts";
 import { PRODUCT_PAGES_BY_HAND } from "./product-pages-by-hand.ts";
+import { SERVICES_AND_FEES } from "./services-and-fees.ts";
 import { SHELVES } from "./shelves.ts";
 import { SHOPS_ABROAD } from "./shops-abroad.ts";
 import { SHOPS_BY_BEGINNERS } from "./shops-by-beginners.ts";
@@ -74,4 +76,6 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["lines and labels", LINES_AND_LABELS],
   ["parts that stand apart", PARTS_APART],
   ["what is told aside", TOLD_ASIDE],
+  ["services and fees", SERVICES_AND_FEES],
+  ["layers and spans", LAYERS_AND_SPANS],
 ];

@@ -189,25 +189,4 @@ export const TOLD_ASIDE: readonly PageCase[] = [
     products: [expectedMain("Waldhonig vom Bach | 7.5 | EUR | waldhonig.jpg")],
     layout: true,
   },
-  {
-    name: "a gym's courses, paid by the month",
-    lang: "it",
-    body: `<h1>Palestra</h1>${["Spinning", "Yoga dolce", "Boxe"].map((name, i) => `<dl class="card"><dt tabindex="1${i}">${name}</dt><dd>${picture(`corso-${i}`)}<p tabindex="2${i}">Livello: base</p><p tabindex="3${i}">Costo al mese : 3${i} &euro;</p></dd></dl>`).join("")}`,
-    kind: "none",
-    products: [],
-  },
-  {
-    name: "cars by twelve hours",
-    lang: "id",
-    body: `<h2>Tarif kendaraan</h2>${["Brio", "Avanza", "Innova"].map((name, i) => `<div class="col"><h3>${name} putih</h3>${picture(`mobil-${i}`)}<ul><li>Rp 21${i}.000 / 12 jam<br>Rp 26${i}.000 / 24 jam</li><li><a href="https://wa.me/0800000000" class="btn">Hubungi</a></li></ul></div>`).join("")}`,
-    kind: "none",
-    products: [],
-  },
-  {
-    name: "work in Mexico, with what it pays",
-    lang: "es-MX",
-    body: `<h2>Trabaja con nosotros</h2>${["Cajera", "Chofer", "Diseñadora"].map((name, i) => `<section class="p"><div>${picture(`empresa-${i}`)}</div><div><p><a href="oferta/4${i}">${name} de turno</a></p><p class="salario"><b>$6,50${i} MXN</b></p></div><div><a href="oferta/4${i}"><button>Postular</button></a></div></section>`).join("")}`,
-    kind: "none",
-    products: [],
-  },
 ];

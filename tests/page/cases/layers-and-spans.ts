@@ -1,0 +1,156 @@
+import { BIG, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
+
+/** A picture of a size in its markup. */
+const sized = (src: string, rest = ""): string => `<img src="${src}" width="220" height="280"${rest}>`;
+
+/** What lies over what, what belongs to a name, and from where to where a price goes. */
+export const LAYERS_AND_SPANS: readonly PageCase[] = [
+  {
+    name: "the pattern below, the scarf on top of it",
+    lang: "en",
+    head: `${GRID}<style>.pic{position:relative;height:280px}.top{position:absolute;left:0;top:0}</style>`,
+    body: `<div class="g">${["Grey", "Rose", "Mustard"].map((name, i) => `<article class="product"><div class="pic">${sized(`/i/pattern-${i}.png`, ' class="bottom"')}${sized(`/i/scarf-${i}.png`, ' class="top"')}</div><h3>Lines ${name}</h3><h4>DKK 95${i}</h4></article>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Lines Grey | 950 | DKK | scarf-0.png",
+      "Lines Rose | 951 | DKK | scarf-1.png",
+      "Lines Mustard | 952 | DKK | scarf-2.png",
+    ),
+    layout: true,
+  },
+  {
+    name: "a back view over the front, in a layer that is see-through as yet",
+    head: `${GRID}<style>.pic{position:relative;height:280px}.back{position:absolute;left:0;top:0;opacity:0}</style>`,
+    body: `<div class="g">${["Coat", "Cape", "Cloak"].map((name, i) => `<div class="card"><a href="/w/${i}" class="pic">${sized(`/i/front-${i}.jpg`)}<span class="back">${sized(`/i/back-${i}.jpg`)}</span></a><h3>${name} of wool</h3><b>€ 9${i}.00</b></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Coat of wool | 90 | EUR | front-0.jpg",
+      "Cape of wool | 91 | EUR | front-1.jpg",
+      "Cloak of wool | 92 | EUR | front-2.jpg",
+    ),
+    layout: true,
+  },
+  {
+    name: "name, price and a button with a mark in a layer that shows on pointing",
+    lang: "en",
+    head: `${GRID}<style>.none{display:none}</style>`,
+    body: `<button class="cart">Cart</button><div class="g">${["Smooth linen", "Aurora", "Cashmere"].map((name, i) => `<div class="list-item">${sized(`/i/yarn-${i}.png`)}<div class="hover none"><ul><li class="hover-title">${name}</li><li class="item-price">7${i} NOK</li></ul><button class="add-to-cart-button"><img src="/assets/icons/cart-outline.svg" alt=""></button></div></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Smooth linen | 70 | NOK | yarn-0.png",
+      "Aurora | 71 | NOK | yarn-1.png",
+      "Cashmere | 72 | NOK | yarn-2.png",
+    ),
+    layout: true,
+  },
+  {
+    name: "pictures that are called as their files",
+    lang: "pl",
+    head: GRID,
+    body: `<div class="g">${["serebro925", "gwozd.1cm", "oblak"].map((file, i) => `<div class="catalog-item"><img src="/i/kolcz.${file}.jpg" alt="kolcz.${file}" width="220" height="280"><p class="catalog-item__description">Kolczyki z kwiatami</p><p class="catalog-item__price">25${i},00 zł</p></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Kolczyki z kwiatami | 250 | PLN | kolcz.serebro925.jpg",
+      "Kolczyki z kwiatami | 251 | PLN | kolcz.gwozd.1cm.jpg",
+      "Kolczyki z kwiatami | 252 | PLN | kolcz.oblak.jpg",
+    ),
+  },
+  {
+    name: "feet in a name are no forints",
+    lang: "en",
+    head: GRID,
+    body: `<div class="g">${["thin", "thick", "wide"].map((name, i) => `<div class="card"><a href="/scarf/${i}">${picture(`knit-${i}`)}</a><h4>${name} scarves [${i + 2} in. x 10 ft.]</h4><p>$4${i}.00</p></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "thin scarves [2 in. x 10 ft.] | 40 | USD | knit-0.jpg",
+      "thick scarves [3 in. x 10 ft.] | 41 | USD | knit-1.jpg",
+      "wide scarves [4 in. x 10 ft.] | 42 | USD | knit-2.jpg",
+    ),
+  },
+  {
+    name: "the group beside the name in the element that holds it",
+    lang: "it",
+    head: GRID,
+    body: `<div class="g">${["Siena", "Fiesole", "Lucca"].map((name, i) => `<div class="item"><a href="/it/borse/2${i}-${name.toLowerCase()}.html">${picture(`borsa-${i}`)}</a><div class="product_name" itemprop="name"><a href="/it/borse/2${i}-${name.toLowerCase()}.html">Borsa ${name}</a> <span class="category_default">Tracolle</span></div><span class="price">12${i},00 €</span></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Borsa Siena | 120 | EUR | borsa-0.jpg",
+      "Borsa Fiesole | 121 | EUR | borsa-1.jpg",
+      "Borsa Lucca | 122 | EUR | borsa-2.jpg",
+    ),
+  },
+  {
+    name: "numbers of articles before the name in the element that holds it",
+    lang: "ru",
+    head: GRID,
+    body: `<div class="g">${["Колготки зимние", "Гольфы с люрексом", "Легинсы термо"].map((name, i) => `<div class="catalog-item"><a href="/catalog/kol/${i}/"><img src="/i/kol-${i}.jpg" alt="${name}" width="220" height="280"><div class="catalog-item-name"><span class="catalog-item-name-pre">арт. ЛК-20${i} ,<br>штрихкод: 460704512188${i} ,<br>упаковки: 6/60 </span><br> ${name} </div></a><span class="price">41${i} руб</span></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Колготки зимние | 410 | RUB | kol-0.jpg",
+      "Гольфы с люрексом | 411 | RUB | kol-1.jpg",
+      "Легинсы термо | 412 | RUB | kol-2.jpg",
+    ),
+  },
+  {
+    name: "a link that says to buy, beside a number that names",
+    lang: "fr",
+    body: `<h3>Bijoux</h3><table><tr>${[1, 2, 3].map((i) => `<td>${picture(`bijou-${i}`)}<br><center><b><br>PRIX:0${i}€<b><a href="g.html">acheter</a></center><center>bijou Num:0${i}</center></td>`).join("")}</tr></table>`,
+    kind: "listing",
+    products: expected(
+      "bijou Num:01 | 1 | EUR | bijou-1.jpg",
+      "bijou Num:02 | 2 | EUR | bijou-2.jpg",
+      "bijou Num:03 | 3 | EUR | bijou-3.jpg",
+    ),
+  },
+  {
+    name: "a span with its sign at the end alone, on a page whose picture opens its own address",
+    lang: "ja",
+    url: "http://shop.localhost/products/detail.php?product_id=88",
+    body: `<a href="/cart/">カゴの中</a><table><tr><td><a href="/products/detail.php" onclick="return false">${BIG("zouri")}</a></td><td><p>いぐさ草履 ちりめん</p><p>価格(税込)： 3,675〜4,200 円</p><form><input type="submit" value="カゴに入れる"></form></td></tr></table>`,
+    kind: "product",
+    products: [expectedMain("いぐさ草履 ちりめん | 3675 | JPY | zouri.jpg")],
+    layout: true,
+  },
+  {
+    name: "a sign with a colon before the amount",
+    url: "http://shop.localhost/jewelry/66b1f0",
+    body: `<div class="grid"><div>${BIG("choker")}</div><div><h1>Name : Choker with beads</h1><p>Category : Bridal</p><p>Buy ₹ : 4850</p><button>Buy Now</button></div></div>`,
+    kind: "product",
+    products: [expectedMain("Choker with beads | 4850 | INR | choker.jpg")],
+    layout: true,
+  },
+  {
+    name: "a piece made to order, alone on its page, its name in the address",
+    url: "http://shop.localhost/jewelry/aurelia-signet",
+    head: "<title>Aurelia Signet — Reed Jewels</title>",
+    body: `<header><a href="/">Reed Jewels</a></header><main><section><div class="grid"><div>${BIG("signet")}</div><div><h1>Aurelia Signet</h1><p>A domed signet, engraved by hand.</p><p>From $1,250</p><a href="/inquire?piece=aurelia">Inquire about this piece</a></div></div></section></main>`,
+    kind: "product",
+    products: [expectedMain("Aurelia Signet | 1250 | USD | signet.jpg")],
+    layout: true,
+  },
+  {
+    name: "a piece alone on its page, which is one of several by its number",
+    url: "http://shop.localhost/jewelry/3",
+    body: `<div id="root"><header><h1>Wire &amp; Reed</h1><a href="/">Home</a></header><div class="details"><h2>Pendant of wire</h2>${BIG("pendant")}<p>Price: $45</p><p>Description: copper around a stone.</p></div></div>`,
+    kind: "product",
+    products: [expectedMain("Pendant of wire | 45 | USD | pendant.jpg")],
+    layout: true,
+  },
+  {
+    name: "a bag named by its picture alone, under a heading that says something follows",
+    lang: "ru",
+    url: "http://shop.localhost/bag/14",
+    body: `<div class="page"><div><img src="/i/meduza.jpg" width="400" height="500" alt="Шоппер «Ива»"></div><div><h2>О сумке:</h2><p>Вместительный шоппер из плотного хлопка с ручной росписью. Внутри карман на молнии, ручки 60 см.</p><div class="price">3200₽</div><a href="https://t.me/example" class="buy-button">Купить</a></div></div>`,
+    kind: "product",
+    products: [expectedMain("Шоппер «Ива» | 3200 | RUB | meduza.jpg")],
+    layout: true,
+  },
+  {
+    name: "a room alone on its page, by its number, is no ware",
+    url: "http://shop.localhost/rooms-view/3",
+    body: `<div class="details"><h2>Room with a garden</h2>${BIG("room")}<p>Price: $45 per night</p><p>Sleeps 2.</p></div>`,
+    kind: "none",
+    products: [],
+    layout: true,
+  },
+];
