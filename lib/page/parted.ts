@@ -75,14 +75,30 @@ function runsOf(strip: Strip): readonly (readonly Element[])[] {
   return starts.map((start, i) => strip.members.slice(start, start + (lengths[i] ?? last)));
 }
 
-/** Rows of cells as columns, where their pictures stand in several cells; else the run as it is. */
-function columnsOf(run: readonly Element[], { pictured, pictures }: Strip): readonly (readonly Element[])[] {
-  const row = run.find((member) => pictured.has(member));
-  const cells = [...(row?.children ?? [])];
-  const shown = cells.filter((cell) => pictures.some((picture) => cell.contains(picture)));
-  if (shown.length < 2) return [run];
+/** The row of pictures in a run of rows, or undefined. */
+const pictureRow = (run: readonly Element[], { pictured }: Strip): Element | undefined =>
+  run.find((member) => pictured.has(member));
+
+/** Whether a row shows pictures in several of its cells. */
+function hasCells(row: Element | undefined, { pictures }: Strip): boolean {
+  const shown = [...(row?.children ?? [])].filter((cell) =>
+    pictures.some((picture) => cell.contains(picture)),
+  );
+  return shown.length > 1;
+}
+
+/** Rows of cells as columns. */
+function columnsOf(run: readonly Element[], strip: Strip): readonly (readonly Element[])[] {
+  const cells = [...(pictureRow(run, strip)?.children ?? [])];
   const even = run.filter(({ childElementCount }) => childElementCount === cells.length);
   return cells.map((_, at) => even.flatMap(({ children }) => children[at] ?? []));
+}
+
+/** What may be a product each: the runs of a list, or the columns of all where their pictures stand in rows. */
+function heapsOf(strip: Strip): readonly (readonly Element[])[] {
+  const runs = runsOf(strip);
+  const inRows = runs.some((run) => hasCells(pictureRow(run, strip), strip));
+  return inRows ? runs.flatMap((run) => columnsOf(run, strip)) : runs;
 }
 
 /** Puts each thing to those parts, among several, that hold it. */
@@ -100,11 +116,12 @@ function sorted<T>(
   return found;
 }
 
-/** Whether parts with a picture are a product's: more than one, with a price, that say more than that. */
+/** Whether parts with a picture are a product's: a few, with a price, that say more than that. */
 function isWhole({ parts, prices }: Parted): boolean {
   const said = parts.reduce((sum, { textContent }) => sum + letters(textContent), 0);
   const asked = prices.reduce((sum, { text }) => sum + letters(text), 0);
-  return parts.length > 1 && prices.length > 0 && said >= asked + LEAST_SAID;
+  const isFew = parts.length > 1 && parts.length <= MOST_PARTS;
+  return isFew && prices.length > 0 && said >= asked + LEAST_SAID;
 }
 
 /**
@@ -118,8 +135,7 @@ export function partedIn(
   prices: readonly PriceLeaf[],
 ): readonly Parted[] {
   if (Math.min(pictures.length, prices.length) < LEAST_MEMBERS) return [];
-  const strip = stripOf(list, pictures, prices);
-  const all = runsOf(strip).flatMap((run) => columnsOf(run, strip));
+  const all = heapsOf(stripOf(list, pictures, prices));
   const placeOf = new Map(all.flatMap((parts) => parts.map((part) => [part, parts] as const)));
   const shown = sorted(pictures, placeOf, (picture) => picture);
   const asked = sorted(prices, placeOf, ({ element }) => element);
@@ -129,6 +145,8 @@ export function partedIn(
     return root ? { root, parts, pictures: own, prices: paid } : [];
   });
   const kinds = new Set(found.map(({ root }) => kindOf(root)));
-  const isAll = found.length === all.length && kinds.size === 1 && found.every(isWhole);
+  // The last row of a table may have cells to spare.
+  const filled = all.filter((parts) => shown.has(parts) || asked.has(parts));
+  const isAll = found.length === filled.length && kinds.size === 1 && found.every(isWhole);
   return isAll && found.length >= LEAST_MEMBERS ? found : [];
 }

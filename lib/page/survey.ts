@@ -15,8 +15,8 @@ const NODES_STRIDE = 60;
 const ICON_NAME =
   /(?<![a-z])(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)(?![a-z])/i;
 const LOGO_FILE = /\blogo|[-_]logo/i;
-/** Where shops keep the marks on their buttons. */
-const ICON_FILE = /\/icons?\//i;
+/** Where shops keep the marks on their buttons, and what turns while something comes. */
+const ICON_FILE = /\/icons?\/|[/_-](pre)?load(er|ing)[^/]*\.(gif|svg)/i;
 
 /** What a stretch of page shows that products are made of; `P`: its prices as written, or with their currency. */
 export interface Survey<P extends WrittenPrice = PriceLeaf> {
@@ -35,6 +35,10 @@ const failed = (element: Element): boolean =>
   "complete" in element &&
   element.complete === true;
 
+/** Whether another picture is to take its place. */
+const isLate = (element: Element): boolean =>
+  element.getAttributeNames().some((name) => name.startsWith("data-")) || element.hasAttribute("srcset");
+
 function isIcon(element: Element): boolean {
   const { width, height } = element.getBoundingClientRect();
   // A picture that has not come may have no size, or that of a mark or of its words, where its attribute promises more.
@@ -44,7 +48,8 @@ function isIcon(element: Element): boolean {
     : Math.min(
         ...["width", "height"].map((side) => Number(element.getAttribute(side)) || Number.POSITIVE_INFINITY),
       );
-  if (shown < SMALLEST_PICTURE || ICON_FILE.test(element.getAttribute("src") ?? "")) return true;
+  if (shown < SMALLEST_PICTURE) return true;
+  if (ICON_FILE.test(element.getAttribute("src") ?? "") && !isLate(element)) return true;
   if (LOGO_FILE.test(element.getAttribute("src") ?? "") && shown < 2 * SMALLEST_PICTURE) return true;
   // What leads to the store's first page and is called a logo is one at any size.
   const home = element.closest("a[href]");

@@ -44,8 +44,8 @@ export function linesOf(elements: readonly Element[], most: number): string {
 const breaksBefore = ({ previousSibling }: Node): boolean =>
   previousSibling !== null && /^(BR|HR)$/.test(previousSibling.nodeName);
 
-/** What markup calls the number of an article in a heading, or its group, and such a number at its end. */
-const CODE_NAME = /(^|[-_ ])(code|sku|ean|category)([-_ ]|$)/i;
+/** What markup calls the number of an article in a heading, its group or a badge on it, and such a number at its end. */
+const CODE_NAME = /(^|[-_ ])(code|sku|ean|category|sticker)([-_ ]|$)/i;
 const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\([A-Z]{1,5}-\d[A-Z\d-]*\)|\[[A-Z\d-]{3,}\])$/i;
 
 /** What says that a name follows. */
@@ -53,13 +53,13 @@ const LABEL =
   /^(product( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|nama (barang|produk)|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
 
 /** A sign that belongs to what would follow a name, or to the markup. */
-const LAST_SIGN = /\s*[>|]$/;
+const LAST_SIGN = /\s*[>|]$|\s+\/$/;
 
 /** A name without the word for one before it and the number of the article at its end. */
 export const bareName = (name: string): string =>
   name.replace(LABEL, "").replace(CODE, "").replace(LAST_SIGN, "");
 
-/** Whether a text stands in a part of a heading that is called a number of an article, or its group. */
+/** Whether a text stands in a part of a heading that is called a number of an article, its group or a badge. */
 const isCode = (holder: Element | null, heading: Element): boolean =>
   holder !== null &&
   holder !== heading &&

@@ -49,6 +49,9 @@ const sameName = (a: string, b: string): boolean => {
   return x.length > 2 && y.length > 2 && (x.includes(y) || y.includes(x));
 };
 
+/** A name without the sign of money behind it. */
+const withoutSign = (text: string): string => text.replace(/([^\p{L}\p{N})]|\b[A-Z]{3}\b)+$/u, "");
+
 /** Whether a picture is called just as a name. */
 const isCalled = (picture: Element, name: string): boolean =>
   ["alt", "title"].some((said) => nameKey(picture.getAttribute(said) ?? "") === nameKey(name));
@@ -192,7 +195,8 @@ export function* mainDraft(
   const isNamed = shown.some((one) => found.contains(one) && isCalled(one, written));
   const root = isNamed ? found : withPicture(found, shown, tilesIn);
   // A price behind the name is no part of it; a size that looks like one is.
-  const name = amounts.length > 0 && written.startsWith(words) ? words : written;
+  const before = amount ? withoutSign(written.slice(0, written.indexOf(amount.written))) : "";
+  const name = !amount ? written : written.startsWith(words) ? words : before || written;
   const title = tells ? name : described?.name;
   const inside = [...new Set([...ownOf(pictures), ...pictures])].filter((picture) => root.contains(picture));
   // Where a price is told once more far below, those by the name are its own.

@@ -6,6 +6,7 @@ import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import { headingText, nameKey, plainText, TITLE_BREAK } from "../dom/plain-text.ts";
 import { saysOtherwise } from "../doubt/offers-no-ware.ts";
+import { PRICE_LABELS } from "../money/price-label.ts";
 import type { Survey } from "../survey.ts";
 
 /** Headings looked at. */
@@ -76,7 +77,9 @@ export const namesPart = (text: string): boolean => ABOUT_ANY.test(text) || LABE
 
 /** Whether a text is what a heading says on the page of any product: a part of it, a label, how things are sent or what is saved. */
 const saysAny = (text: string): boolean =>
-  ABOUT_DEAL.some((words) => words.test(text.toLowerCase())) || namesPart(text);
+  ABOUT_DEAL.some((words) => words.test(text.toLowerCase())) ||
+  PRICE_LABELS.includes(text.toLowerCase()) ||
+  namesPart(text);
 
 /** The same of a heading. */
 export const isAboutAny = (heading: Element): boolean => saysAny(plainText(heading.textContent));

@@ -3,7 +3,7 @@ import type { Context } from "../context.ts";
 import { follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
 import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { hasWord } from "../dom/letters.ts";
-import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
+import { isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
 import { pathOf } from "../dom/page-heading.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
@@ -173,7 +173,8 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
   const [cluster] = loose;
   const { doc, furniture } = context;
   if (!cluster || single.length > 1 || furniture.isApart(cluster.root)) return null;
-  if (cluster.prices.every(namesThings)) return null;
+  // A price on a link elsewhere is not this page's.
+  if (cluster.prices.every((price) => namesThings(price) || leadsAway(price.element))) return null;
   if (FIRST_PAGE.test(doc.URL) || !cluster.pictures.some(isLarge)) return null;
   const names = ownNames(cluster, [], context);
   const isAddressed = [...names, ...firstRank(context)].some(({ textContent }) =>

@@ -141,12 +141,20 @@ const NO_TAG = "script,style,noscript,template,option,label[for],label:has(input
 /** What a text node says; "" for anything else. */
 const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
 
-/** The price in words with a number at their end, whose sign is the next element: "from 5 600<i>₽</i>"; or null. */
-function signedBehind({ nextSibling }: Node, element: Element, text: string): WrittenPrice | null {
-  const sign = nextSibling?.nodeType === 1 && /\d$/.test(text) ? (nextSibling.textContent ?? "").trim() : "";
+/** What an element beside a text says, if anything. */
+const saidIn = (beside: Node | null): string =>
+  beside?.nodeType === 1 ? (beside.textContent ?? "").trim() : "";
+
+/**
+ * The price in words with a number at their end, whose sign is the next element ("from 5 600<i>₽</i>"), or at their
+ * start, whose sign is the one before ("<i>$</i>12.00 / on sale"); or null.
+ */
+function signedAside(node: Node, element: Element, text: string): WrittenPrice | null {
+  const before = /^\d/.test(text) ? saidIn(node.previousSibling) : "";
+  const sign = before || (/\d$/.test(text) ? saidIn(node.nextSibling) : "");
   if (!sign || sign.length > LONGEST_SIGN || letters(text) > MOST_LETTERS || element.closest(NO_TAG))
     return null;
-  const tag = `${text} ${sign}`;
+  const tag = before ? `${sign}${text}` : `${text} ${sign}`;
   const { amounts, words, denied } = readTag(tag);
   return denied || amounts.length === 0 ? null : { element, text: tag, tag, words, amounts };
 }
@@ -161,7 +169,7 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (!element || text.length > LONGEST_TAG) return null;
   const alone = readTag(letters(text) > MOST_LETTERS ? "" : text);
   const own = alone.amounts;
-  if (own.length === 0 && !FIGURES.test(text)) return signedBehind(node, element, text);
+  if (own.length === 0 && !FIGURES.test(text)) return signedAside(node, element, text);
   if (element.closest(NO_TAG)) return null;
   // A button says its price in full: "Add to bag for €49".
   if (own.length === 0 && element.closest("button")) return null;

@@ -10,7 +10,7 @@ const ASIDE =
 
 /** What an amount is for that is no whole price: a month, a measure, one way of paying; or that it lacks the tax. */
 const PART =
-  /(\/|per|pro|par|por|na|al) ?(mo|month|monat|mois|m[eê]s|mese|mies|mnd|md|kk|week|kg|100|[lg]|ml)\b|\/ ?(月|شهر|חודש|мес)|bez dph|\bexcl|\bex\.? (vat|gst|btw|moms|tax)|netto|hors taxe|ohne mwst|sin iva|\b(com|no|via|pelo) (o )?(pix|boleto)\b/;
+  /(\/|per|pro|par|por|na|al) ?(mo|month|monat|mois|m[eê]s|mese|mies|mnd|md|kk|week|kg|100|[lg]|ml)\b|\/ ?(月|شهر|חודש|мес)|bez dph|\+ ?(vat|gst|mwst|iva|tva|btw|moms|áfa|kdv|dph|pdv|ндс|пдв)|\bexcl|\bex\.? (vat|gst|btw|moms|tax)|netto|hors taxe|ohne mwst|sin iva|\b(com|no|via|pelo) (o )?(pix|boleto)\b/;
 
 /** The same before an amount: it lacks the tax. */
 const UNTAXED =

@@ -49,6 +49,13 @@ const countsOf = learned(
 export const commonness = (heading: Element, context: Context): number =>
   1 - 1 / (countsOf(context).get(nameKey(heading.textContent)) ?? 1);
 
+/** As common as what three headings say. */
+const COMMON = 1 - 1 / 3;
+
+/** Whether a heading says what others say, too: "Description", the name of a group. */
+export const isCommon = (heading: Element, context: Context): boolean =>
+  commonness(heading, context) >= COMMON;
+
 /** Pictures looked at in one reading, and places that those of one name lead to from which on it is no product's. */
 const MOST_PICTURES = 2000;
 const MANY_PLACES = 3;

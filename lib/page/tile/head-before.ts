@@ -1,18 +1,15 @@
 import type { Context } from "../context.ts";
 import { within } from "../dom/ancestors.ts";
 import type { Survey } from "../survey.ts";
-import { commonness, nameInHeading } from "./brands.ts";
+import { isCommon, nameInHeading } from "./brands.ts";
 
 const HEADING = "h1,h2,h3,h4,h5,h6";
-/** As common as what three tiles have: "Description". */
-const COMMON = 1 - 1 / 3;
 
 /** What the heading says that stands right before a tile, where those in the tile are in others as well; else "". */
 export function headBefore(tile: Element, survey: Survey, context: Context): string {
   const own = [...tile.querySelectorAll(HEADING)];
   const before = tile.previousElementSibling;
   if (own.length === 0 || !before || survey.picturesIn.has(before) || survey.pricesIn.has(before)) return "";
-  const isCommon = (heading: Element) => commonness(heading, context) >= COMMON;
-  const head = within(before, HEADING).find((heading) => !isCommon(heading));
-  return head && own.every(isCommon) ? nameInHeading(head, context) : "";
+  const head = within(before, HEADING).find((heading) => !isCommon(heading, context));
+  return head && own.every((heading) => isCommon(heading, context)) ? nameInHeading(head, context) : "";
 }

@@ -1,4 +1,5 @@
 import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
+import { BESIDE_THE_NAME } from "./beside-the-name.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { FLAGS_AND_COLUMNS } from "./flags-and-columns.ts";
 import { LAYERS_AND_SPANS } from "./layers-and-spans.ts";
@@ -78,4 +79,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["what is told aside", TOLD_ASIDE],
   ["services and fees", SERVICES_AND_FEES],
   ["layers and spans", LAYERS_AND_SPANS],
+  ["beside the name", BESIDE_THE_NAME],
 ];

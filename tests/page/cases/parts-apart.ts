@@ -65,6 +65,22 @@ export const PARTS_APART: readonly PageCase[] = [
       )
       .join("")}</table>`,
   ),
+  {
+    ...page(
+      "such a table with a cell to spare",
+      `<table>${[0, 2]
+        .map(
+          (at) =>
+            `<tr>${MUGS.slice(at, Math.min(at + 2, 3))
+              .map(([file]) => `<td><a href="/mugs/${file}">${picture(file)}</a></td>`)
+              .join("")}${at ? "<td></td>" : ""}</tr><tr>${MUGS.slice(at, Math.min(at + 2, 3))
+              .map(([, name, price]) => `<td><b>${name}</b><br>€ ${price}</td>`)
+              .join("")}${at ? "<td></td>" : ""}</tr>`,
+        )
+        .join("")}</table>`,
+    ),
+    products: WARES.slice(0, 3),
+  },
   page(
     "the heading with the name before a box that is headed alike in all",
     `<div>${each(([file, name, price]) => `<div class="r-SubTitle"><h2 class="r-SubTitle-t">${name}</h2></div><div class="box"><a href="/mugs/${file}">${picture(file)}</a><div><h2>ABOUT THIS PIECE</h2><p>Thrown and glazed here.</p><p>Price € ${price}</p></div></div>`)}</div>`,

@@ -1,0 +1,131 @@
+import type { Context } from "../context.ts";
+import { parentOf } from "../dom/ancestors.ts";
+import { linkUrl } from "../dom/link.ts";
+import { nameKey, plainText } from "../dom/plain-text.ts";
+import { commonness } from "./brands.ts";
+import { isSticker } from "./stickers.ts";
+import { toldByNames } from "./told-by-names.ts";
+import { wholeLine } from "./whole-line.ts";
+
+/** Levels above a text in one product; a tile has about five. */
+const LEVELS = 7;
+
+/** What is pressed and no name, at the start of a text. */
+const ACTION =
+  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|acheter|kaufen|bestellen|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save|remove|delete|entfernen|supprimer|eliminar|rimuovi|verwijder)\b.{0,18}$/i;
+
+/** What begins a description. */
+const ABOUT =
+  /^(description|beschreibung|descripción|descrição|descrizione|omschrijving|beskrivning|beskrivelse|opis|popis|описание|açıklama|deskripsi|mô tả)\s*[:：]/i;
+
+/** Facts in a row ("M · Very good") are no name. */
+const FACTS = /\s[·•|]\s/;
+
+/** Nor is a sentence, or a label with what it is for. */
+const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
+
+/** A short word and how many of that, or how much less: "pcs(282)", "58% off". */
+const COUNT = /^(\p{L}{0,9}\.? ?\(\d[\d.,]*k?\)|[-–+]?\d+ ?% ?\p{L}{0,9})$/u;
+
+/** A sentence of more characters describes. */
+const LONGEST_TOLD = 60;
+
+/** What says that something follows. */
+const LABEL = /^[^:：]{1,24}[:：]$/;
+
+/** What is said of the tax in a price. */
+const TAX =
+  /^\(?(((inkl?|incl|zzgl|excl|exkl|plus|hors|sin|con|bez)[. ].{0,14})?(mwst|ust|vat|gst|taxes?|tva|iva|btw|moms|dph)|ttc|ht)\.?\)?$/i;
+
+/** A text that may be the name of a product. */
+export interface Guess {
+  readonly text: string;
+  /** The heading that the text is all of, if it is. */
+  readonly from: Element | null;
+  readonly score: number;
+}
+
+const HEADING = "h1,h2,h3,h4,h5,h6";
+
+/** A heading is longer than this only where it holds more than a name, in characters. */
+const LONGEST_MARKED = 160;
+
+/** What it counts that the picture or the link is called just so; a heading counts as much as a part of that. */
+const TOLD_WHOLE = 3.5;
+
+/** The most that the words of a text can add to what its place tells. */
+const MOST_BY_WORDS = TOLD_WHOLE + 1;
+
+/** What a product is made of, and the elements at which what is said of a text ends. */
+export interface Where {
+  readonly parts: readonly Element[];
+  readonly ends: ReadonlySet<Element | null>;
+}
+
+/** Whether a text lies over something, as a badge does over a picture. */
+const liesOver = (holder: Element): boolean =>
+  [holder, parentOf(holder)].some(
+    (element) => element?.ownerDocument.defaultView?.getComputedStyle(element).position === "absolute",
+  );
+
+/** Whether a text is not displayed in a tile that is: that of a dialog, of another variant. */
+const isConcealed = (holder: Element, parts: readonly Element[]): boolean =>
+  !holder.checkVisibility() && parts.some((part) => part.checkVisibility());
+
+/** The text and how much it looks like the name of a product, where that is more than `least`; `told`: what its picture and link are called. */
+export function weigh(
+  written: string,
+  holder: Element,
+  { parts, ends }: Where,
+  link: string | null,
+  told: readonly string[],
+  least: number,
+  context: Context,
+): Guess | null {
+  let marked: Element | null = null;
+  let score = 0;
+  for (
+    let up: Element | null = holder, level = 0;
+    up && !ends.has(up) && level < LEVELS;
+    up = parentOf(up), level++
+  ) {
+    const { tagName } = up;
+    if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
+    if (tagName === "B" || tagName === "STRONG") score += 0.5;
+    // A link elsewhere names what is there.
+    if (tagName === "A" && up.hasAttribute("href")) score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
+    if (marked) continue;
+    const kind = toldByNames(up);
+    // What holds a heading is no name but what stands around one.
+    if (kind === 1 && up.querySelector(HEADING)) continue;
+    if (kind < 0) score -= 4;
+    else if (kind > 0) {
+      marked = up;
+      score += 2 + kind;
+    }
+  }
+  if (score + MOST_BY_WORDS <= least) return null;
+  const whole = plainText(marked?.textContent);
+  // What the picture is called, too, is the name, whatever stands with it in what is marked as one.
+  const own = plainText(written);
+  const isTold = marked?.tagName.startsWith("H") === false && told.includes(nameKey(own));
+  const from = isTold || whole.length >= LONGEST_MARKED ? null : marked;
+  const text = isTold ? own : from ? whole : plainText(wholeLine(written, holder));
+  const key = nameKey(text);
+  if (ACTION.test(text) || TAX.test(text) || (!marked && (isSticker(text) || COUNT.test(text)))) score -= 5;
+  if (key.length < 3 || ABOUT.test(text)) score -= 4;
+  if (LABEL.test(text)) score -= 6;
+  if (text.length > 120) score -= 3;
+  if (text.length > LONGEST_TOLD && NO_NAME.test(text)) score -= 1;
+  if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
+  if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
+    score += told.includes(key) ? TOLD_WHOLE : 3;
+  // Of several headings the first that no other tile has; of other texts the longest.
+  score +=
+    marked && /^H[1-6]$/.test(marked.tagName) ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
+  if (score > least && (isConcealed(holder, parts) || (!marked && liesOver(holder)))) score -= 2;
+  return { text, from, score };
+}
+
+/** Whether a text says what to press, or what a badge says. */
+export const isAction = (text: string): boolean => ACTION.test(text) || isSticker(text);
