@@ -1,4 +1,4 @@
-import { addTo, nearest } from "./dom/ancestors.ts";
+import { addTo, isPlain, nearest } from "./dom/ancestors.ts";
 import { letters } from "./dom/letters.ts";
 import { kindOf, LEAST_MEMBERS } from "./members.ts";
 import type { PriceLeaf } from "./money/price-leaf.ts";
@@ -30,7 +30,7 @@ interface Strip {
 }
 
 function stripOf(list: Element, pictures: readonly Element[], prices: readonly PriceLeaf[]): Strip {
-  const members = [...list.children].slice(0, MOST_MEMBERS);
+  const members = [...list.children].slice(0, MOST_MEMBERS).filter(isPlain);
   const all = new Set(members);
   const holders = (elements: readonly Element[]) =>
     new Set(elements.flatMap((element) => nearest(element, (up) => all.has(up)) ?? []));
@@ -81,9 +81,9 @@ const pictureRow = (run: readonly Element[], { pictured }: Strip): Element | und
 
 /** Whether a row shows pictures in several of its cells. */
 function hasCells(row: Element | undefined, { pictures }: Strip): boolean {
-  const shown = [...(row?.children ?? [])].filter((cell) =>
-    pictures.some((picture) => cell.contains(picture)),
-  );
+  const shown = [...(row?.children ?? [])]
+    .filter(isPlain)
+    .filter((cell) => pictures.some((picture) => cell.contains(picture)));
   return shown.length > 1;
 }
 
@@ -91,7 +91,7 @@ function hasCells(row: Element | undefined, { pictures }: Strip): boolean {
 function columnsOf(run: readonly Element[], strip: Strip): readonly (readonly Element[])[] {
   const cells = [...(pictureRow(run, strip)?.children ?? [])];
   const even = run.filter(({ childElementCount }) => childElementCount === cells.length);
-  return cells.map((_, at) => even.flatMap(({ children }) => children[at] ?? []));
+  return cells.map((_, at) => even.flatMap((row) => [...row.children].slice(at, at + 1).filter(isPlain)));
 }
 
 /** What may be a product each: the runs of a list, or the columns of all where their pictures stand in rows. */

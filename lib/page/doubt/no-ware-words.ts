@@ -45,7 +45,7 @@ export const POINTS = /^\d[\d., ]* ?(points|pts|pkt|punkt(e|ów|er)|puntos|punti
 
 /** What is paid by the month; clothes are too, where their picture leads to them. */
 export const MONTHLY = new RegExp(
-  `${AMOUNT}(mo|month|monat|mois|mes|mese|mês|maand|mån|månad|miesiąc|mies)(?![${WORD}]{2})|月額|(per|al|par|por|pro|per|i) (month|mese|mois|mes|mês|monat|maand|månad) ?:|цена в месяц`,
+  `${AMOUNT}(mo|month|monat|mois|mes|mese|mês|maand|mån|månad|miesiąc|mies)(?![${WORD}]{2})|月額|(per|al|par|por|pro|i) (month|mese|mois|mes|mês|monat|maand|månad) ?:|цена в месяц`,
 );
 
 /** Names of vouchers, which have a picture and an amount and no colour of their own. */

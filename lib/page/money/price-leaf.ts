@@ -96,10 +96,16 @@ function isInProse(element: Element): boolean {
   return block.tagName === "P" && lengthOf(block) > LONGEST_TAG && SENTENCE_END.test(block.textContent);
 }
 
+/** What an element beside a text says, if anything. */
+function saidIn(beside: Node | null): string {
+  // A form answers with its field of that name.
+  const said: unknown = beside?.nodeType === 1 ? beside.textContent : "";
+  return typeof said === "string" ? said.trim() : "";
+}
+
 /** Whether a label says in a paragraph that a text is a price: at the start of its own line, or in the element before it. */
 function isLabelled({ previousSibling }: Node, text: string): boolean {
-  const before = previousSibling?.nodeType === 1 ? (previousSibling.textContent ?? "").trim() : "";
-  return LABELLED_PRICE.test(`${before}${text}`.toLowerCase());
+  return LABELLED_PRICE.test(`${saidIn(previousSibling)}${text}`.toLowerCase());
 }
 
 /** What is said of money around or in an element that has few words, with the text it is read from. */
@@ -140,10 +146,6 @@ const NO_TAG = "script,style,noscript,template,option,label[for],label:has(input
 
 /** What a text node says; "" for anything else. */
 const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
-
-/** What an element beside a text says, if anything. */
-const saidIn = (beside: Node | null): string =>
-  beside?.nodeType === 1 ? (beside.textContent ?? "").trim() : "";
 
 /**
  * The price in words with a number at their end, whose sign is the next element ("from 5 600<i>₽</i>"), or at their

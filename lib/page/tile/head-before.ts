@@ -1,5 +1,5 @@
 import type { Context } from "../context.ts";
-import { within } from "../dom/ancestors.ts";
+import { isPlain, within } from "../dom/ancestors.ts";
 import type { Survey } from "../survey.ts";
 import { isCommon, nameInHeading } from "./brands.ts";
 
@@ -9,7 +9,14 @@ const HEADING = "h1,h2,h3,h4,h5,h6";
 export function headBefore(tile: Element, survey: Survey, context: Context): string {
   const own = [...tile.querySelectorAll(HEADING)];
   const before = tile.previousElementSibling;
-  if (own.length === 0 || !before || survey.picturesIn.has(before) || survey.pricesIn.has(before)) return "";
+  if (
+    own.length === 0 ||
+    !before ||
+    !isPlain(before) ||
+    survey.picturesIn.has(before) ||
+    survey.pricesIn.has(before)
+  )
+    return "";
   const head = within(before, HEADING).find((heading) => !isCommon(heading, context));
   return head && own.every((heading) => isCommon(heading, context)) ? nameInHeading(head, context) : "";
 }

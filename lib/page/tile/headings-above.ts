@@ -1,4 +1,4 @@
-import { parentOf, WHOLE, within } from "../dom/ancestors.ts";
+import { isPlain, parentOf, WHOLE, within } from "../dom/ancestors.ts";
 import { headingText } from "../dom/plain-text.ts";
 
 /** Levels above a list within which its heading stands, and elements before it at each. */
@@ -13,6 +13,7 @@ export function headingsAbove(list: Element): readonly string[] {
   for (let level = 0; up && level < LEVELS && !WHOLE.test(up.tagName); level++, up = parentOf(up)) {
     let before = up.previousElementSibling;
     for (let step = 0; before && step < MOST_BEFORE; step++, before = before.previousElementSibling) {
+      if (!isPlain(before)) continue;
       const headings = within(before, HEADING);
       if (headings.length > 0) return headings.map((heading) => headingText(heading).toLowerCase());
       if (before.querySelector("img")) return [];

@@ -23,6 +23,11 @@ const page = (name: string, shelf: string, head = ""): PageCase => ({
   products: WARES,
 });
 
+/** Fields by whose names a form answers instead of the element that it is. */
+const FIELDS = ["textContent", "contains", "querySelectorAll", "nodeType", "tagName", "children", "classList"]
+  .map((name) => `<input type="hidden" name="${name}">`)
+  .join("");
+
 const each = (part: (mug: (typeof MUGS)[number]) => string): string => MUGS.map(part).join("");
 
 /** Lists whose products have no element of their own: what one is made of stands among the parts of others. */
@@ -30,6 +35,10 @@ export const PARTS_APART: readonly PageCase[] = [
   page(
     "picture, name and price of each, loose in one element",
     `<div>${each(([file, name, price]) => `<a href="/mugs/${file}">${picture(file)}</a><h3>${name}</h3><p>€ ${price}</p>`)}</div>`,
+  ),
+  page(
+    "the same with forms among them whose fields are named as what one asks of elements",
+    `<div>${each(([file, name, price]) => `<a href="/mugs/${file}">${picture(file)}</a><h3>${name}</h3><p>€ ${price}</p><form action="/add" method="post">${FIELDS}<button>Add to cart</button></form>`)}</div>`,
   ),
   page(
     "the same in the body, with more below",
