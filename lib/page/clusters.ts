@@ -104,7 +104,7 @@ export function* clustersOf(survey: Survey): Generator<undefined, readonly Clust
   for (const [root, prices] of groups) {
     const own = pictures.get(root) ?? [];
     const parted = partedIn(root, own, prices);
-    clusters.push(...parted.map((one) => ({ ...one, holdsMore: false })));
+    clusters.push(...parted);
     if (parted.length > 0) continue;
     const holdsMore =
       WHOLE.test(root.tagName) ||

@@ -1,3 +1,4 @@
+import type { Cluster } from "./clusters.ts";
 import { addTo, isPlain, nearest } from "./dom/ancestors.ts";
 import { letters } from "./dom/letters.ts";
 import { kindOf, LEAST_MEMBERS } from "./members.ts";
@@ -9,16 +10,6 @@ const MOST_MEMBERS = 1000;
 const MOST_PARTS = 12;
 /** Letters that they say besides their prices, at least. */
 const LEAST_SAID = 2;
-
-/** A product without an element of its own: its parts stand in a list among those of others. */
-export interface Parted {
-  /** The part that holds its first picture. */
-  readonly root: Element;
-  /** What it is made of, in document order. */
-  readonly parts: readonly Element[];
-  readonly pictures: readonly Element[];
-  readonly prices: readonly PriceLeaf[];
-}
 
 /** What a list shows, and in which of its members. */
 interface Strip {
@@ -117,7 +108,7 @@ function sorted<T>(
 }
 
 /** Whether parts with a picture are a product's: a few, with a price, that say more than that. */
-function isWhole({ parts, prices }: Parted): boolean {
+function isWhole({ parts, prices }: Cluster): boolean {
   const said = parts.reduce((sum, { textContent }) => sum + letters(textContent), 0);
   const asked = prices.reduce((sum, { text }) => sum + letters(text), 0);
   const isFew = parts.length > 1 && parts.length <= MOST_PARTS;
@@ -133,7 +124,7 @@ export function partedIn(
   list: Element,
   pictures: readonly Element[],
   prices: readonly PriceLeaf[],
-): readonly Parted[] {
+): readonly Cluster[] {
   if (Math.min(pictures.length, prices.length) < LEAST_MEMBERS) return [];
   const all = heapsOf(stripOf(list, pictures, prices));
   const placeOf = new Map(all.flatMap((parts) => parts.map((part) => [part, parts] as const)));
@@ -142,7 +133,7 @@ export function partedIn(
   const found = all.flatMap((parts) => {
     const [own, paid] = [shown.get(parts) ?? [], asked.get(parts) ?? []];
     const root = parts.find((part) => own[0] && part.contains(own[0]));
-    return root ? { root, parts, pictures: own, prices: paid } : [];
+    return root ? { root, parts, pictures: own, prices: paid, holdsMore: false } : [];
   });
   const kinds = new Set(found.map(({ root }) => kindOf(root)));
   // The last row of a table may have cells to spare.
