@@ -56,19 +56,19 @@ function byFront(
   const view = doc.defaultView;
   const alone = pictures.length === 1;
   const kept = pictures.slice(0, MOST_IMAGES);
-  const widths = alone ? [] : kept.map((picture) => picture.getBoundingClientRect().width);
-  const widest = Math.max(...widths);
+  const boxes = alone ? [] : kept.map((picture) => picture.getBoundingClientRect());
+  const widest = Math.max(...boxes.map(({ width }) => width));
+  const isWide = (at: number) => (boxes[at]?.width ?? 0) >= STAMP * widest;
   const ranked = kept.map((picture, i) => {
     const urls = pictureUrls(picture, standsIn);
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
-    const stamp = (widths[i] ?? 0) < STAMP * widest;
+    const stamp = !alone && !isWide(i);
     const aside = !alone && (isCopy(picture, root) || (role === "main" && isClipped(picture, root)));
-    const lies = kept.some(
-      (other, at) => other !== picture && picture.contains(other) && (widths[at] ?? 0) >= STAMP * widest,
-    );
-    const covered = kept.some((other) => other !== picture && isCovered(picture, other));
-    const faults = [aside, clear || stamp || lies || covered, hidden, urls.length === 0];
+    const isBehind = (other: Element, at: number) =>
+      other !== picture &&
+      (picture.contains(other) ? isWide(at) : isCovered([picture, boxes[i]], [other, boxes[at]]));
+    const faults = [aside, clear || stamp || kept.some(isBehind), hidden, urls.length === 0];
     return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };
   });
   return ranked.sort((a, b) => a.rank - b.rank);

@@ -11,27 +11,18 @@ const MOST_PARTS = 12;
 /** Letters that they say besides their prices, at least. */
 const LEAST_SAID = 2;
 
-/** What a list shows, and in which of its members. */
+/** The members of a list, and all elements in it that hold a picture, or a price. */
 interface Strip {
   readonly members: readonly Element[];
-  readonly pictures: readonly Element[];
-  readonly prices: readonly PriceLeaf[];
   readonly pictured: ReadonlySet<Element>;
   readonly priced: ReadonlySet<Element>;
 }
 
-function stripOf(list: Element, pictures: readonly Element[], prices: readonly PriceLeaf[]): Strip {
-  const members = [...list.children].slice(0, MOST_MEMBERS).filter(isPlain);
-  const all = new Set(members);
-  const holders = (elements: readonly Element[]) =>
-    new Set(elements.flatMap((element) => nearest(element, (up) => all.has(up)) ?? []));
-  return {
-    members,
-    pictures,
-    prices,
-    pictured: holders(pictures),
-    priced: holders(prices.map(({ element }) => element)),
-  };
+/** What lies between some elements and the list that they are in, and they. */
+function holders(elements: readonly Element[], list: Element): ReadonlySet<Element> {
+  const found = new Set<Element>();
+  for (const element of elements) nearest(element, (up) => up === list || !found.add(up));
+  return found;
 }
 
 /** Where members begin that belong together: at the first picture behind a price, or before it where all have the same there. */
@@ -71,12 +62,8 @@ const pictureRow = (run: readonly Element[], { pictured }: Strip): Element | und
   run.find((member) => pictured.has(member));
 
 /** Whether a row shows pictures in several of its cells. */
-function hasCells(row: Element | undefined, { pictures }: Strip): boolean {
-  const shown = [...(row?.children ?? [])]
-    .filter(isPlain)
-    .filter((cell) => pictures.some((picture) => cell.contains(picture)));
-  return shown.length > 1;
-}
+const hasCells = (row: Element | undefined, { pictured }: Strip): boolean =>
+  [...(row?.children ?? [])].filter((cell) => pictured.has(cell)).length > 1;
 
 /** Rows of cells as columns. */
 function columnsOf(run: readonly Element[], strip: Strip): readonly (readonly Element[])[] {
@@ -126,7 +113,9 @@ export function partedIn(
   prices: readonly PriceLeaf[],
 ): readonly Cluster[] {
   if (Math.min(pictures.length, prices.length) < LEAST_MEMBERS) return [];
-  const all = heapsOf(stripOf(list, pictures, prices));
+  const members = [...list.children].slice(0, MOST_MEMBERS).filter(isPlain);
+  const priced = prices.map(({ element }) => element);
+  const all = heapsOf({ members, pictured: holders(pictures, list), priced: holders(priced, list) });
   const placeOf = new Map(all.flatMap((parts) => parts.map((part) => [part, parts] as const)));
   const shown = sorted(pictures, placeOf, (picture) => picture);
   const asked = sorted(prices, placeOf, ({ element }) => element);

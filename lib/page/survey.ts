@@ -3,6 +3,7 @@ import { pricesBelow } from "./money/price-column.ts";
 import { type PriceLeaf, priceInField, priceLeafAt, type WrittenPrice } from "./money/price-leaf.ts";
 import { BROKEN, SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 import { PICTURES } from "./picture/pictures.ts";
+import { promisesPicture } from "./picture/promises-picture.ts";
 
 /** Bounds on hostile pages. */
 const MOST_PICTURES = 4000;
@@ -37,7 +38,7 @@ const failed = (element: Element): boolean =>
 
 /** Whether another picture is to take its place. */
 const isLate = (element: Element): boolean =>
-  element.getAttributeNames().some((name) => name.startsWith("data-")) || element.hasAttribute("srcset");
+  element.getAttributeNames().some((name) => name === "srcset" || promisesPicture(name));
 
 function isIcon(element: Element): boolean {
   const { width, height } = element.getBoundingClientRect();

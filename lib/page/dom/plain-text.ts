@@ -44,8 +44,9 @@ export function linesOf(elements: readonly Element[], most: number): string {
 const breaksBefore = ({ previousSibling }: Node): boolean =>
   previousSibling !== null && /^(BR|HR)$/.test(previousSibling.nodeName);
 
-/** What markup calls the number of an article in a heading, its group or a badge on it, and such a number at its end. */
-const CODE_NAME = /(^|[-_ ])(code|sku|ean|category|sticker)([-_ ]|$)/i;
+/** What markup calls the number of an article in a heading, its group or a badge on it. */
+const ASIDE_NAME = /(^|[-_ ])(code|sku|ean|category|sticker)([-_ ]|$)/i;
+/** The number of an article at the end of a name. */
 const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\([A-Z]{1,5}-\d[A-Z\d-]*\)|\[[A-Z\d-]{3,}\])$/i;
 
 /** What says that a name follows. */
@@ -60,13 +61,13 @@ export const bareName = (name: string): string =>
   name.replace(LABEL, "").replace(CODE, "").replace(LAST_SIGN, "");
 
 /** Whether a text stands in a part of a heading that is called a number of an article, its group or a badge. */
-const isCode = (holder: Element | null, heading: Element): boolean =>
+const isAside = (holder: Element | null, heading: Element): boolean =>
   holder !== null &&
   holder !== heading &&
-  (CODE_NAME.test(holder.getAttribute("class") ?? "") || isCode(parentOf(holder), heading));
+  (ASIDE_NAME.test(holder.getAttribute("class") ?? "") || isAside(parentOf(holder), heading));
 
 /**
- * The text of a heading, without what is not displayed in one that is and numbers of articles; a word that begins in another element than the one
+ * The text of a heading, without what is not displayed in one that is, numbers of articles, groups and badges; a word that begins in another element than the one
  * before ended stays apart.
  */
 export function headingText(heading: Element): string {
@@ -75,7 +76,7 @@ export function headingText(heading: Element): string {
   let text = "";
   for (let node = walker.nextNode(); node && text.length < LONGEST_TITLE; node = walker.nextNode()) {
     const holder = parentOf(node);
-    if ((displayed && holder?.checkVisibility() === false) || isCode(holder, heading)) continue;
+    if ((displayed && holder?.checkVisibility() === false) || isAside(holder, heading)) continue;
     const piece = node.nodeValue ?? "";
     if (breaksBefore(node)) text += " ";
     text += /\p{Ll}$/u.test(text) && /^\p{Lu}/u.test(piece) ? ` ${piece}` : piece;

@@ -50,10 +50,11 @@ const isPutAwayWithItsList: Doubt = ({ root, pictures, prices, context: { furnit
   isPutAway(root, furniture) ||
   (prices.length > 0 && arePutAway([...pictures, ...prices.map(({ element }) => element)], root, furniture));
 const isTaken: Doubt = ({ root, survey, context }) => isAlreadyTaken(root, survey, context);
-const asksForAGift: Doubt = ({ root, parts }) =>
-  GIFT.test(
-    `${parts.map(({ textContent }) => textContent.slice(0, MOST_TEXT)).join(" ")} ${root.querySelector("a[href]")?.getAttribute("href")}`,
-  );
+const asksForAGift: Doubt = ({ parts }) =>
+  parts.some((part) => {
+    const link = part.querySelector("a[href]")?.getAttribute("href");
+    return GIFT.test(`${part.textContent.slice(0, MOST_TEXT)} ${link}`);
+  });
 const hasNoNameOrPicture: Doubt = ({ product }) => !product();
 const isAmongServices: Doubt = ({ product, context }) => {
   const one = product();

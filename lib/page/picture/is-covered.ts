@@ -31,10 +31,13 @@ function overlap(box: DOMRect, other: DOMRect): number {
   return width > 0 && height > 0 ? (width * height) / (box.width * box.height) : 0;
 }
 
+/** A picture and its box. */
+type Boxed = readonly [picture: Element, box: DOMRect | undefined];
+
 /** Whether another picture of one product is painted over this one: placed by itself, at the same spot, and not see-through. */
-export function isCovered(picture: Element, other: Element): boolean {
+export function isCovered([picture, box]: Boxed, [other, otherBox]: Boxed): boolean {
+  if (!box || !otherBox || overlap(box, otherBox) < MOST_OF_IT) return false;
   if (picture.contains(other) || other.contains(picture)) return false;
-  if (overlap(picture.getBoundingClientRect(), other.getBoundingClientRect()) < MOST_OF_IT) return false;
   let around = parentOf(picture);
   while (around && !around.contains(other)) around = parentOf(around);
   const [own, over] = [upTo(picture, around), upTo(other, around)];

@@ -1,4 +1,5 @@
 import { parentOf } from "../dom/ancestors.ts";
+import { promisesPicture } from "./promises-picture.ts";
 
 /** Widest rendition worth having, and the narrowest that is enough, in pixels: a sample is 96 pixels a side. */
 const ENOUGH = 300;
@@ -12,7 +13,6 @@ const SHORTEST_DATA = 3000;
 const STAND_IN =
   /[/_.-](?:placeholder|blank|spacer|transparent|loader|loading|pixel|1x1|no-?image|lazy)(?:[-_]?(?:\d+(?:x\d+)?|image|img|picture|photo|product|small|medium|large|default|thumb|gr[ae]y|white|square|icon|load|loading|placeholder))*\.(?:gif|png|svg|jpe?g|webp)/i;
 const PICTURE_FILE = /\.(?:jpe?g|png|webp|avif|gif)(?:[?#@]|$)/i;
-const SOURCE_NAME = /src|image|img|lazy|original|bg|background|photo/i;
 
 const isStandIn = (url: string): boolean =>
   url.startsWith("data:")
@@ -46,16 +46,13 @@ function fromSrcset(srcset: string): readonly string[] {
 const backgroundOf = (style: string): readonly string[] =>
   [...style.matchAll(/url\(\s*(["']?)(.*?)\1\s*\)/g)].map((match) => match[2] ?? "");
 
-/** Whether an attribute may hold the address of a picture that is still to come. */
-const promises = (name: string): boolean => name.startsWith("data-") && SOURCE_NAME.test(name);
-
 /** What the attributes of one element say, in the order of trust. */
 function written(element: Element): readonly string[] {
   const later: string[] = [];
   const last: string[] = [];
   const value = (name: string) => element.getAttribute(name) ?? "";
   for (const name of element.getAttributeNames()) {
-    if (!promises(name)) {
+    if (!promisesPicture(name)) {
       // Any name will do for what comes in place of a stand-in.
       if (name.startsWith("data-") && value(name).length < 2000 && PICTURE_FILE.test(value(name)))
         last.push(value(name));
@@ -117,7 +114,7 @@ export const promisedUrl = (element: Element): string | null =>
 export function pictureUrls(element: Element, standsIn: StandsIn): readonly string[] {
   const address = shownUrl(element);
   // Other renditions of what shows are no better; what an attribute promises may be.
-  if (address && !element.getAttributeNames().some(promises)) return [address];
+  if (address && !element.getAttributeNames().some(promisesPicture)) return [address];
   const shown = address && !standsIn(address);
   const found = [...ownUrls(element), ...renditionsOf(element), ...(shown ? [] : spareUrls(element))];
   if (found.every((address) => !address)) {

@@ -7,16 +7,11 @@ const HEADING = "h1,h2,h3,h4,h5,h6";
 
 /** What the heading says that stands right before a tile, where those in the tile are in others as well; else "". */
 export function headBefore(tile: Element, survey: Survey, context: Context): string {
-  const own = [...tile.querySelectorAll(HEADING)];
   const before = tile.previousElementSibling;
-  if (
-    own.length === 0 ||
-    !before ||
-    !isPlain(before) ||
-    survey.picturesIn.has(before) ||
-    survey.pricesIn.has(before)
-  )
-    return "";
+  // As a rule another tile stands there.
+  if (!before || survey.picturesIn.has(before) || survey.pricesIn.has(before) || !isPlain(before)) return "";
+  const own = [...tile.querySelectorAll(HEADING)];
+  if (own.length === 0) return "";
   const head = within(before, HEADING).find((heading) => !isCommon(heading, context));
   return head && own.every((heading) => isCommon(heading, context)) ? nameInHeading(head, context) : "";
 }

@@ -92,8 +92,10 @@ export function* readTiles(
   const unpriced = yield* unpricedTiles(survey, context, products, main, taken);
   const known = [...unpriced, ...related.unpriced];
   const shown = new Set([...roots, ...known.map(([root]) => root)]);
-  const free = survey.pictures.filter((picture) => !nearest(picture, (up) => shown.has(up)));
-  const others = main ? [] : yield* shelfTiles(free, context, products.length + known.length === 0);
+  const isFree = (picture: Element) => !nearest(picture, (up) => shown.has(up));
+  const others = main
+    ? []
+    : yield* shelfTiles(survey.pictures.filter(isFree), context, products.length + known.length === 0);
   for (const [root, pictures] of [...known, ...others]) {
     const alone = tiles.length < 2 && unpriced.has(root);
     const bare = barePrices(root, context);

@@ -99,6 +99,9 @@ export function* shelfTiles(
   const shelves = new Map<Element, readonly Element[]>();
   for (const list of yield* listsOf(pictures)) {
     yield;
+    const [first] = list.keys();
+    const head = headOf(first ? parentOf(first) : null);
+    if (head === "others" || (!alone && head !== "wares")) continue;
     const found = new Map<Element, readonly Element[]>();
     const products: FoundProduct[] = [];
     let titled = 0;
@@ -132,9 +135,6 @@ export function* shelfTiles(
       : isMost(priced, all) && hasBasket(context);
     const least = leadsToCollection(context.doc.URL) ? TILE_WORDS : NAME_WORDS;
     const told = (isMost(called, all) && words >= least) || (titled === all && words >= TILE_WORDS);
-    const [first] = list.keys();
-    const head = headOf(first ? parentOf(first) : null);
-    if (head === "others") continue;
     const calls = isMost(called, all) || (words >= NAME_WORDS && isCalledShop(context));
     const named = words >= TILE_WORDS || titled === all;
     const headed = calls && named && head === "wares";

@@ -108,7 +108,8 @@ export function weigh(
   const whole = plainText(marked?.textContent);
   // What the picture is called, too, is the name, whatever stands with it in what is marked as one.
   const own = plainText(written);
-  const isTold = marked?.tagName.startsWith("H") === false && told.includes(nameKey(own));
+  const isHeading = marked !== null && /^H[1-6]$/.test(marked.tagName);
+  const isTold = marked !== null && !isHeading && told.includes(nameKey(own));
   const from = isTold || whole.length >= LONGEST_MARKED ? null : marked;
   const text = isTold ? own : from ? whole : plainText(wholeLine(written, holder));
   const key = nameKey(text);
@@ -121,8 +122,7 @@ export function weigh(
   if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
     score += told.includes(key) ? TOLD_WHOLE : 3;
   // Of several headings the first that no other tile has; of other texts the longest.
-  score +=
-    marked && /^H[1-6]$/.test(marked.tagName) ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
+  score += marked && isHeading ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
   if (score > least && (isConcealed(holder, parts) || (!marked && liesOver(holder)))) score -= 2;
   return { text, from, score };
 }
