@@ -51,7 +51,10 @@ const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\([A-Z]{1,5}-\d[A-Z\d-]
 
 /** What says that a name follows. */
 const LABEL =
-  /^(product( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|nama (barang|produk)|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
+  /^((product|item)( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|nama (barang|produk)|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
+
+/** Whether a text says that it names what is sold. */
+export const isLabelledName = (text: string): boolean => LABEL.test(text);
 
 /** A sign that belongs to what would follow a name, or to the markup. */
 const LAST_SIGN = /\s*[>|]$|\s+\/$/;
@@ -89,3 +92,6 @@ export const TITLE_BREAK = /\s*[|–—_»«·•:]\s*|\s+-\s+/;
 
 /** For comparing names: letters and digits only, lower case. */
 export const nameKey = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");
+
+/** For comparing names with addresses: without the marks of letters. */
+export const plainKey = (text: string): string => nameKey(text.normalize("NFKD").replace(/\p{M}/gu, ""));

@@ -17,7 +17,7 @@ export const HEADING =
   /^((our|the|your|la|le|il|el|unsere?|nos|nuestr[ao]s|nossos?|onze|våra|nasze) )?(menu|lunch|dinner|brunch|drinks|speisekarte|getränke|carte|carta|meny|meniu|メニュー|careers?|jobs|karriere|stellen[a-zà-ž]*|rooms?|zimmer|chambres|courses?|kurse|cours|cursos|corsi|cursussen|kurser|kursy|events?|veranstaltungen|événements|eventos|eventi|evenementen|evenemang|wydarzenia|what.s on|delivery|shipping|versand[a-zà-ž]*|livraison|envíos?|spedizion[ei]|entregas?|verzending|frakt|dostawa|配送|rewards?|press|presse|prensa|stampa|imprensa|pers|prasa|team|équipe|equipo|squadra|equipe|zespół|stylists?|pricing|plans|tarife?s?|repairs?|reparatur[a-zà-ž]*|services?|orders?|stays?|tickets?|donat[a-zà-ž]+|cartelera|now showing|kinoprogramm|à l.affiche|採用[a-zà-ž]*|送料)([^a-zà-ž]*$|,? (&|and|und|et|y|e|en|och|i|at|with|from|for|bei|chez|in) )/;
 
 /** An amount with its sign or code, as far as the words behind it. */
-const AMOUNT = `\\d[^${WORD}\\d]{0,3}(kr|zł|kč|ft|tl|lei|euro?|usd|chf|sek|nok|dkk)?[^${WORD}\\d]{0,8}(\\/|per|an?|pro|par|por|al|all.?|alla|à la|za|i) ?`;
+const AMOUNT = `\\d[^${WORD}\\d]{0,3}(kr|zł|kč|ft|tl|lei|euro?|usd|chf|sek|nok|dkk)?[^${WORD}\\d]{0,8}(\\/ ?|all.|(per|an?|pro|par|por|al|alla|à la|za|i) )`;
 
 /** What a time, a place or work costs is said by the night, the hour, the head or the year. */
 export const RATE = new RegExp(

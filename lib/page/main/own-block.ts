@@ -5,7 +5,7 @@ import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { hasWord } from "../dom/letters.ts";
 import { isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
 import { pathOf } from "../dom/page-heading.ts";
-import { nameKey } from "../dom/plain-text.ts";
+import { nameKey, plainKey } from "../dom/plain-text.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { namesThings } from "../doubt/names-a-group.ts";
 import { offersNoWare, sellsNothing } from "../doubt/offers-no-ware.ts";
@@ -69,9 +69,6 @@ function isInTitle(heading: Element): boolean {
 
 /** Letters of a name from which on an address that ends in it is no accident. */
 const LONG_NAME = 8;
-
-/** For comparing names with addresses: without the marks of letters. */
-const plainKey = (text: string): string => nameKey(text.normalize("NFKD").replace(/\p{M}/gu, ""));
 
 /** What the address of a page ends in, for comparing. */
 function addressKey(doc: Document): string {

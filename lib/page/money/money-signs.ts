@@ -11,7 +11,7 @@ const SIGNS = new Map<string, readonly string[]>(
     "€ EUR|£ GBP EGP|$ USD CAD AUD NZD SGD HKD MXN ARS CLP COP TWD|¥ JPY CNY|円 JPY|元 CNY|₹ INR|₩ KRW|₽ RUB|₴ UAH|₺ TRY|" +
     "₪ ILS|₫ VND|đ VND|vnđ VND|n NGN|฿ THB|₱ PHP|₦ NGN|৳ BDT|₸ KZT|kr ? SEK NOK DKK ISK|zł PLN|zl PLN|kč CZK|ft HUF|lei RON|лв BGN|руб RUB BYN|" +
     "грн UAH|tl TRY|cfa XOF XAF|fcfa XOF XAF|rp IDR|rm MYR|rs INR PKR LKR NPR|r ZAR|r$ BRL|us$ USD|a$ AUD|au$ AUD|c$ CAD|" +
-    "ca$ CAD|nz$ NZD|s$ SGD|hk$ HKD|nt$ TWD|nt TWD|mx$ MXN|s/ PEN|sfr CHF|fr CHF|ksh KES|gh₵ GHS|ر.س SAR|رس SAR|د.إ AED|د.ك KWD|د.ب BHD|" +
+    "ca$ CAD|nz$ NZD|s$ SGD|hk$ HKD|nt$ TWD|nt TWD|mx$ MXN|s/ PEN|sfr CHF|fr CHF|frs CHF XOF XAF|ksh KES|gh₵ GHS|ر.س SAR|رس SAR|د.إ AED|د.ك KWD|د.ب BHD|" +
     "ر.ع OMR|ر.ق QAR|ج.م EGP|د.م MAD|د.ا JOD|د.أ JOD|dhs AED MAD|" +
     "ريال SAR QAR OMR YER|درهم AED MAD|دينار ? KWD BHD JOD LYD IQD DZD TND|د ? KWD BHD JOD LYD IQD DZD TND|جنيه EGP|원 KRW|บาท THB|l.e EGP|tk BDT|nis ILS|dh MAD AED|dt TND|sr SAR|qr QAR|kd KWD|jd JOD|bs BOB VES|₡ CRC|₲ PYG|rd$ DOP|u$s USD|р RUB BYN|тг KZT|сум UZS|₾ GEL|֏ AMD|₼ AZN|₵ GHS|د.ج DZD|د.ت TND|tdn TND|د.ع IQD|ریال IRR|تومان IRT|toman IRT|euro EUR|euros EUR|dkr DKK|nkr NOK|skr SEK|:- SEK|/- INR PKR LKR NPR KES|ден MKD|din RSD|рублей RUB BYN|рубля RUB BYN|гривень UAH|гривен UAH|тенге KZT|манат AZN|лари GEL|драм AMD|pesos MXN ARS COP CLP UYU|soles PEN|reais BRL|rupiah IDR|دولار USD|يورو EUR|ليرة TRY SYP LBP|d VND|da DZD|fbu BIF|ل.س SYP|ل.ل LBP|د.ل LYD|br ETB BYN|៛ KHR|₭ LAK|₮ MNT|ks MMK|kz AOA|mt MZN|tsh TZS|ush UGX|j$ JMD|؋ AFN|сом KGS|so'm UZS|so‘m UZS|soʻm UZS|дин RSD|km BAM|lek ALL|რ GEL|₨ INR PKR LKR NPR"
   )
@@ -33,6 +33,9 @@ const LAST = new Set([...SIGNS.keys()].map((sign) => sign.at(-1)));
 /** Characters of the longest sign. */
 export const LONGEST_SIGN = 7;
 
+/** What is said of the tax right behind a sign, in a script that parts no words. */
+const TAX = "税";
+
 /**
  * The sign or code of money at the start (or the end) of a text, in lower case, or null. One that runs on as a word
  * is none: "r" in "air 90".
@@ -43,7 +46,8 @@ export function signAt(text: string, atEnd: boolean): string | null {
     const sign = atEnd ? text.slice(-length) : text.slice(0, length);
     if (!SIGNS.has(sign)) continue;
     const border = atEnd ? text.length - length : length;
-    if (text.length === length || !isLetter(text, border - 1) || !isLetter(text, border)) return sign;
+    const runsOn = isLetter(text, border - 1) && isLetter(text, border);
+    if (text.length === length || !runsOn || (sign === "円" && text.startsWith(TAX, border))) return sign;
   }
   return null;
 }

@@ -20,8 +20,8 @@ const MOST_BEHIND = 24;
 /** Spaces between an amount and its sign. */
 const GAP = 2;
 
-/** Digits of the scripts that prices are written in, for a class of characters: plain, Arabic, Persian, Devanagari, Bengali. */
-export const DIGITS = "\\d٠-٩۰-۹०-९০-৯";
+/** Digits of the scripts that prices are written in, for a class of characters: plain, wide, Arabic, Persian, Devanagari, Bengali. */
+export const DIGITS = "\\d０-９٠-٩۰-۹०-९০-৯";
 
 /** Other scripts' digits, wide forms and spaces of any width in the plain ones; Arabic digits end in their value, Indian ones in six more. */
 const plainDigits = (text: string): string =>

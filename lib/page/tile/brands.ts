@@ -56,30 +56,52 @@ const COMMON = 1 - 1 / 3;
 export const isCommon = (heading: Element, context: Context): boolean =>
   commonness(heading, context) >= COMMON;
 
-/** Pictures looked at in one reading, and places that those of one name lead to from which on it is no product's. */
+/** Pictures looked at in one reading, and places that those of one name lead to, or files of it, from which on it is no product's. */
 const MOST_PICTURES = 2000;
 const MANY_PLACES = 3;
 
-/** Where pictures of one name lead. */
-const leadsOf = learned(
-  () => new Map<string, Set<string>>(),
+/** An address that leads to no other page. */
+const NOWHERE = /^(#|javascript:|$)/i;
+
+/** Where pictures of one name lead; of those that lead nowhere, of which file they are. */
+interface Called {
+  readonly places: Set<string>;
+  readonly files: Set<string>;
+  /** Whether some text says it as well, once looked up. */
+  isSaid?: boolean;
+}
+
+const calledOf = learned(
+  () => new Map<string, Called>(),
   (known, scopes) => {
-    const pictures = scopes.flatMap((scope) => allIn(scope, "a[href] img[alt]"));
+    const pictures = scopes.flatMap((scope) => allIn(scope, "img[alt]"));
     for (const picture of pictures.slice(0, MOST_PICTURES)) {
       const name = picture.getAttribute("alt");
-      const place = picture.closest("a")?.getAttribute("href");
-      if (name && place) known.set(name, (known.get(name) ?? new Set()).add(place));
+      if (!name) continue;
+      const called = known.get(name) ?? { places: new Set(), files: new Set() };
+      known.set(name, called);
+      const place = picture.closest("a")?.getAttribute("href") ?? "";
+      if (!NOWHERE.test(place)) called.places.add(place);
+      else called.files.add(picture.getAttribute("src") ?? "");
     }
   },
 );
 
-/** Whether a template calls the pictures of all products so. */
-export const namesAnyPicture = (name: string, context: Context): boolean =>
-  (leadsOf(context).get(name)?.size ?? 0) >= MANY_PLACES;
+/** Whether a template calls the pictures of all products so: those of one product, of whatever file, are called as a text says. */
+export function namesAnyPicture(name: string, context: Context): boolean {
+  const called = calledOf(context).get(name);
+  if (!called) return false;
+  if (called.places.size >= MANY_PLACES) return true;
+  if (called.files.size < MANY_PLACES) return false;
+  called.isSaid ??= [context.doc.documentElement, ...context.scopes].some(({ textContent }) =>
+    textContent?.includes(name),
+  );
+  return !called.isSaid;
+}
 
 /** Learns what a page's headings and pictures have in common, in several steps: the first name that is asked for needs it. */
 export function* learnNames(context: Context): Generator<undefined, void, undefined> {
-  for (const learn of [restsOf, countsOf, leadsOf]) {
+  for (const learn of [restsOf, countsOf, calledOf]) {
     learn(context);
     yield;
   }

@@ -5,13 +5,14 @@ import { isCommon, nameInHeading } from "./brands.ts";
 
 const HEADING = "h1,h2,h3,h4,h5,h6";
 
-/** What the heading says that stands right before a tile, where those in the tile are in others as well; else "". */
+/** What the heading says that stands right before a tile, where those in the tile are prices or in others as well; else "". */
 export function headBefore(tile: Element, survey: Survey, context: Context): string {
   const before = tile.previousElementSibling;
   // As a rule another tile stands there.
   if (!before || survey.picturesIn.has(before) || survey.pricesIn.has(before) || !isPlain(before)) return "";
-  const own = [...tile.querySelectorAll(HEADING)];
-  if (own.length === 0) return "";
+  const inside = [...tile.querySelectorAll(HEADING)];
+  if (inside.length === 0) return "";
+  const own = inside.filter((heading) => !survey.pricesIn.has(heading));
   const head = within(before, HEADING).find((heading) => !isCommon(heading, context));
   return head && own.every((heading) => isCommon(heading, context)) ? nameInHeading(head, context) : "";
 }

@@ -1,5 +1,5 @@
 import type { Cluster } from "../clusters.ts";
-import { parentOf, WHOLE } from "../dom/ancestors.ts";
+import { nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import type { Survey } from "../survey.ts";
@@ -21,6 +21,16 @@ function isHeadedFor(around: Element, tile: Element, link: Element): boolean {
   );
 }
 
+/** Links to a picture, of which a page for each product may have one beside the link to it. */
+const PICTURE_FILE = /\.(jpe?g|png|webp|gif|avif)([?#]|$)/i;
+
+/** Whether nothing of a tile leads further than to its picture, and a heading beside it does. */
+function leadsToPicture(tile: Element, link: Element, survey: Survey): boolean {
+  if (!PICTURE_FILE.test(link.getAttribute("href") ?? "")) return false;
+  const heads = nearest(tile, (up) => up.querySelector(HEADED) !== null);
+  return heads !== null && survey.picturesIn.get(heads) === survey.picturesIn.get(tile);
+}
+
 /** The whole tile around a cluster: grown until it has a title and a link, never into a neighbour. */
 export function tileRoot({ root: smallest, pictures, prices }: Cluster, survey: Survey): Element {
   const priced = prices.reduce((sum, price) => sum + letters(price.text), 0);
@@ -30,7 +40,7 @@ export function tileRoot({ root: smallest, pictures, prices }: Cluster, survey: 
     const linked = root.closest("a[href]") ?? root.querySelector("a[href]");
     if (!up || WHOLE.test(up.tagName)) break;
     const tells = linked && letters(root.textContent.slice(0, 2000)) > priced + 2;
-    if (tells && !isHeadedFor(up, root, linked)) break;
+    if (tells && !isHeadedFor(up, root, linked) && !leadsToPicture(root, linked, survey)) break;
     if (survey.pricesIn.get(up) !== survey.pricesIn.get(smallest)) break;
     if ((survey.picturesIn.get(up) ?? 0) > pictures.length) break;
     root = up;

@@ -3,7 +3,8 @@ import { follows, parentOf } from "../dom/ancestors.ts";
 import { isCrumb } from "../dom/is-crumb.ts";
 import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
-import { bareName, linesOf, nameKey, plainText } from "../dom/plain-text.ts";
+import { pathOf } from "../dom/page-heading.ts";
+import { bareName, linesOf, nameKey, plainKey, plainText } from "../dom/plain-text.ts";
 import { isStruck } from "../money/is-struck.ts";
 import { LABELLED_PRICE } from "../money/price-label.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
@@ -11,7 +12,7 @@ import { isCommon, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { largerThan } from "./larger-text.ts";
 import { namedCell } from "./named-cell.ts";
 import { textsIn } from "./texts-in.ts";
-import { type Guess, weigh } from "./weigh-text.ts";
+import { type Guess, isSpelled, weigh } from "./weigh-text.ts";
 
 /** Letters beside a price in one text from which on they may be the name of the product. */
 const SHORTEST_NAME = 4;
@@ -30,6 +31,16 @@ const LEAST_TELLING = -6;
 
 /** What it counts against a text that markup does not call a name that it stands behind the price. */
 const LATE = 1;
+
+/** Letters of an address from which on it is no accident that a text spells them. */
+const LEAST_SPELLED = 8;
+
+/** What the path of a product's address ends in, without its number and the kind of file, for comparing; "" where it is short. */
+function spelledIn(address: string | null): string {
+  const end = address ? (pathOf(address).split("/").filter(Boolean).at(-1) ?? "") : "";
+  const key = plainKey(end.replace(/\.\w{3,5}$/, "").replace(/^\d+-|-\d+$/, ""));
+  return key.length < LEAST_SPELLED ? "" : key;
+}
 
 /** Whether a text is an amount with no more than short words. */
 function saysOnlyMoney(text: string, { readTag }: Context): boolean {
@@ -76,7 +87,11 @@ export function titleIn(
   const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
   const address = link && linkUrl(link);
-  const where = { parts, ends: new Set(parts.length > 1 ? parts.map(parentOf) : parts) };
+  const where = {
+    parts,
+    ends: new Set(parts.length > 1 ? parts.map(parentOf) : parts),
+    spelled: spelledIn(address),
+  };
   const [first] = prices;
   let n = 0;
   let best: Guess = { text: "", from: null, score: LEAST_TELLING };
@@ -100,6 +115,7 @@ export function titleIn(
     const isBetter = guess && score > best.score && !(price && score <= UNTOLD);
     if (isBetter && (price || !saysOnlyMoney(part, context)))
       best = price ? { text: plainText(price.words), from: null, score } : { ...guess, score };
+    if (isSpelled(best.text, where.spelled)) where.spelled = "";
   }
   const larger = best.from && isCommon(best.from, context) ? largerThan(best.from, parts, prices) : "";
   if (larger) return bareName(larger);

@@ -1,7 +1,7 @@
 import type { Context } from "../context.ts";
 import { parentOf } from "../dom/ancestors.ts";
 import { linkUrl } from "../dom/link.ts";
-import { nameKey, plainText } from "../dom/plain-text.ts";
+import { isLabelledName, nameKey, plainKey, plainText } from "../dom/plain-text.ts";
 import { commonness } from "./brands.ts";
 import { isSticker } from "./stickers.ts";
 import { toldByNames } from "./told-by-names.ts";
@@ -53,14 +53,26 @@ const LONGEST_MARKED = 160;
 /** What it counts that the picture or the link is called just so; a heading counts as much as a part of that. */
 const TOLD_WHOLE = 3.5;
 
-/** The most that the words of a text can add to what its place tells. */
-const MOST_BY_WORDS = TOLD_WHOLE + 1;
+/** What it counts that a label says so. */
+const CALLED = 2;
+
+/** What it counts that the address of the product's page ends in just that. */
+const SPELLED = 5;
+
+/** The most that the words of a text can add to what its place tells, where no address is left to spell it. */
+const MOST_BY_WORDS = TOLD_WHOLE + CALLED + 1;
 
 /** What a product is made of, and the elements at which what is said of a text ends. */
 export interface Where {
   readonly parts: readonly Element[];
   readonly ends: ReadonlySet<Element | null>;
+  /** What the address of the product's page ends in, for comparing; "" where that tells nothing. */
+  readonly spelled: string;
 }
+
+/** Whether a name, in letters and digits, is what the address of its page ends in. */
+export const isSpelled = (text: string, spelled: string): boolean =>
+  spelled !== "" && Math.abs(nameKey(text).length - spelled.length) < 3 && plainKey(text) === spelled;
 
 /** Whether a text lies over something, as a badge does over a picture. */
 const liesOver = (holder: Element): boolean =>
@@ -76,7 +88,7 @@ const isConcealed = (holder: Element, parts: readonly Element[]): boolean =>
 export function weigh(
   written: string,
   holder: Element,
-  { parts, ends }: Where,
+  { parts, ends, spelled }: Where,
   link: string | null,
   told: readonly string[],
   least: number,
@@ -104,7 +116,7 @@ export function weigh(
       score += 2 + kind;
     }
   }
-  if (score + MOST_BY_WORDS <= least) return null;
+  if (score + MOST_BY_WORDS + (spelled ? SPELLED : 0) <= least) return null;
   const whole = plainText(marked?.textContent);
   // What the picture is called, too, is the name, whatever stands with it in what is marked as one.
   const own = plainText(written);
@@ -116,10 +128,12 @@ export function weigh(
   if (ACTION.test(text) || TAX.test(text) || (!marked && (isSticker(text) || COUNT.test(text)))) score -= 5;
   if (key.length < 3 || ABOUT.test(text)) score -= 4;
   if (LABEL.test(text)) score -= 6;
+  else if (isLabelledName(text)) score += CALLED;
   if (text.length > 120) score -= 3;
   if (text.length > LONGEST_TOLD && NO_NAME.test(text)) score -= 1;
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
-  if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
+  if (isSpelled(text, spelled)) score += SPELLED;
+  else if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
     score += told.includes(key) ? TOLD_WHOLE : 3;
   // Of several headings the first that no other tile has; of other texts the longest.
   score += marked && isHeading ? -commonness(marked, context) : Math.min(key.length, 16) / 16;

@@ -36,6 +36,7 @@ import { TAKEN_ALREADY } from "./taken-already.ts";
 import { TILE_CASES } from "./tiles.ts";
 import { TILES_BY_WHAT_THEY_SAY } from "./tiles-by-what-they-say.ts";
 import { TOLD_ASIDE } from "./told-aside.ts";
+import { TOLD_BY_ADDRESSES } from "./told-by-addresses.ts";
 import { TOLD_BY_LITTLE } from "./told-by-little.ts";
 import { WHOLE_PAGES } from "./whole-pages.ts";
 
@@ -80,4 +81,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["services and fees", SERVICES_AND_FEES],
   ["layers and spans", LAYERS_AND_SPANS],
   ["beside the name", BESIDE_THE_NAME],
+  ["told by addresses", TOLD_BY_ADDRESSES],
 ];
