@@ -103,9 +103,17 @@ function saidIn(beside: Node | null): string {
   return typeof said === "string" ? said.trim() : "";
 }
 
-/** Whether a label says in a paragraph that a text is a price: at the start of its own line, or in the element before it. */
-function isLabelled({ previousSibling }: Node, text: string): boolean {
-  return LABELLED_PRICE.test(`${saidIn(previousSibling)}${text}`.toLowerCase());
+/** What stands right before a text all of whose element it is, on its own line or the one before. */
+function lineBefore(node: Node): string {
+  const before = parentOf(node)?.previousSibling ?? null;
+  const line = before?.nodeName === "BR" ? before.previousSibling : before;
+  return line?.nodeType === 3 ? (line.nodeValue ?? "").trim() : "";
+}
+
+/** Whether a label says in a paragraph that a text is a price: at the start of its own line, in the element before it or on the line before. */
+function isLabelled(node: Node, text: string): boolean {
+  const before = node.previousSibling ? saidIn(node.previousSibling) : lineBefore(node);
+  return LABELLED_PRICE.test(`${before}${text}`.toLowerCase());
 }
 
 /** What is said of money around or in an element that has few words, with the text it is read from. */

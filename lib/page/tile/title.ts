@@ -12,7 +12,7 @@ import { isCommon, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { largerThan } from "./larger-text.ts";
 import { namedCell } from "./named-cell.ts";
 import { textsIn } from "./texts-in.ts";
-import { type Guess, isSpelled, weigh } from "./weigh-text.ts";
+import { type Guess, isAction, isSpelled, weigh } from "./weigh-text.ts";
 
 /** Letters beside a price in one text from which on they may be the name of the product. */
 const SHORTEST_NAME = 4;
@@ -124,5 +124,5 @@ export function titleIn(
     : bareName(best.text);
   if (text && best.score > UNTOLD) return nameBehindBrand(parts, nameKey(text), altKey) ?? text;
   const names = [...said, plainText(parts[0]?.getAttribute("aria-label")), alt];
-  return names.find((name) => name.length > 2) ?? text;
+  return names.find((name) => nameKey(name).length > 1) ?? (isAction(text) ? "" : text);
 }

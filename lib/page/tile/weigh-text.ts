@@ -2,6 +2,7 @@ import type { Context } from "../context.ts";
 import { parentOf } from "../dom/ancestors.ts";
 import { linkUrl } from "../dom/link.ts";
 import { isLabelledName, nameKey, plainKey, plainText } from "../dom/plain-text.ts";
+import { namesPart } from "../main/main-headings.ts";
 import { commonness } from "./brands.ts";
 import { isSticker } from "./stickers.ts";
 import { toldByNames } from "./told-by-names.ts";
@@ -12,7 +13,7 @@ const LEVELS = 7;
 
 /** What is pressed and no name, at the start of a text. */
 const ACTION =
-  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|acheter|kaufen|bestellen|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save|remove|delete|entfernen|supprimer|eliminar|rimuovi|verwijder)\b.{0,18}$/i;
+  /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|acheter|kaufen|bestellen|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save|remove|delete|entfernen|supprimer|eliminar|rimuovi|verwijder|ver|voir|bekijk|lihat|zobacz|scopri|vedi|xem)\b.{0,18}$/i;
 
 /** What begins a description. */
 const ABOUT =
@@ -129,7 +130,7 @@ export function weigh(
   if (key.length < 3 || ABOUT.test(text)) score -= 4;
   if (LABEL.test(text)) score -= 6;
   else if (isLabelledName(text)) score += CALLED;
-  if (text.length > 120) score -= 3;
+  if (text.length > 120 || (isHeading && namesPart(text))) score -= 3;
   if (text.length > LONGEST_TOLD && NO_NAME.test(text)) score -= 1;
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
   if (isSpelled(text, spelled)) score += SPELLED;

@@ -3,6 +3,7 @@ import { BESIDE_THE_NAME } from "./beside-the-name.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { FLAGS_AND_COLUMNS } from "./flags-and-columns.ts";
 import { LAYERS_AND_SPANS } from "./layers-and-spans.ts";
+import { LEFT_UNSAID } from "./left-unsaid.ts";
 import { LINES_AND_LABELS } from "./lines-and-labels.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
@@ -82,4 +83,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["layers and spans", LAYERS_AND_SPANS],
   ["beside the name", BESIDE_THE_NAME],
   ["told by addresses", TOLD_BY_ADDRESSES],
+  ["what is left unsaid", LEFT_UNSAID],
 ];
