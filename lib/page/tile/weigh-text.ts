@@ -133,7 +133,8 @@ export function weigh(
   if (text.length > 120 || (isHeading && namesPart(text))) score -= 3;
   if (text.length > LONGEST_TOLD && NO_NAME.test(text)) score -= 1;
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
-  if (isSpelled(text, spelled)) score += SPELLED;
+  // One page for all is called "Details", as the link to it is.
+  if (isSpelled(text, spelled) && !namesPart(text)) score += SPELLED;
   else if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
     score += told.includes(key) ? TOLD_WHOLE : 3;
   // Of several headings the first that no other tile has; of other texts the longest.

@@ -24,6 +24,18 @@ export const TOLD_BY_ADDRESSES: readonly PageCase[] = [
     ),
   },
   {
+    name: "a link that is called as the address it leads to, one for all",
+    lang: "pt",
+    head: GRID,
+    body: `<div class="g">${["Camisa Amarela", "Moletom Roxo", "Saia Lunar"].map((name, i) => `<div class="product-card"><img src="/i/roupa-${i}.jpg" alt="Camisa" width="220" height="280"><div class="box-detalhes"><h1>${name}</h1><h2>R$ 5${i},90</h2><a href="/detalhes">Detalhes</a></div></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Camisa Amarela | 50.9 | BRL | roupa-0.jpg",
+      "Moletom Roxo | 51.9 | BRL | roupa-1.jpg",
+      "Saia Lunar | 52.9 | BRL | roupa-2.jpg",
+    ),
+  },
+  {
     name: "a label before the name, in lines with a rate",
     head: GRID,
     body: `<div class="g">${["Okra", "Chard", "Leek"].map((name, i) => `<div>${picture(`green-${i}`)}<br>Item Name : ${name}<br>Rate : ₹4${i} Rs. per Kg/Piece<br>Description : Picked this morning<br><button><a href="/buy.php?prid=${i}&price=4${i}">Buy Now</a></button></div>`).join("")}</div>`,
