@@ -27,8 +27,10 @@ const PICTURE_FILE = /\.(jpe?g|png|webp|gif|avif)([?#]|$)/i;
 /** Whether nothing of a tile leads further than to its picture, and a heading beside it does. */
 function leadsToPicture(tile: Element, link: Element, survey: Survey): boolean {
   if (!PICTURE_FILE.test(link.getAttribute("href") ?? "")) return false;
-  const heads = nearest(tile, (up) => up.querySelector(HEADED) !== null);
-  return heads !== null && survey.picturesIn.get(heads) === survey.picturesIn.get(tile);
+  const own = survey.picturesIn.get(tile);
+  const holdsMore = (up: Element) => survey.picturesIn.get(up) !== own;
+  const around = nearest(tile, (up) => holdsMore(up) || up.querySelector(HEADED) !== null);
+  return around !== null && !holdsMore(around);
 }
 
 /** The whole tile around a cluster: grown until it has a title and a link, never into a neighbour. */
