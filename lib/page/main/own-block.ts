@@ -220,8 +220,9 @@ export function* ownBlock(
     }))
     .filter(({ names }) => alone || names.length === 0 || names.some(isInTitle))
     .sort((a, b) => b.area - a.area);
+  if (!first) return null;
   // Where others of a list have names, one without is no more than they are.
-  const isTold = alone || (first?.names.length ?? 0) > 0;
-  if (!first || ((second || !isTold) && isOneOfMany(first.cluster, free))) return null;
+  const isTold = !second && (alone || first.names.length > 0);
+  if (!isTold && isOneOfMany(first.cluster, free)) return null;
   return !second || first.area > LARGER * second.area ? first : null;
 }

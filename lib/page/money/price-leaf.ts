@@ -103,11 +103,13 @@ function saidIn(beside: Node | null): string {
   return typeof said === "string" ? said.trim() : "";
 }
 
+/** What a text node says; "" for anything else. */
+const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
+
 /** What stands right before a text all of whose element it is, on its own line or the one before. */
 function lineBefore(node: Node): string {
   const before = parentOf(node)?.previousSibling ?? null;
-  const line = before?.nodeName === "BR" ? before.previousSibling : before;
-  return line?.nodeType === 3 ? (line.nodeValue ?? "").trim() : "";
+  return saidBy(before?.nodeName === "BR" ? before.previousSibling : before);
 }
 
 /** Whether a label says in a paragraph that a text is a price: at the start of its own line, in the element before it or on the line before. */
@@ -151,9 +153,6 @@ export function priceInField(element: Element): WrittenPrice | null {
 
 /** What shows no price: what is no text of the page, and choices, of which labels without a field are none. */
 const NO_TAG = "script,style,noscript,template,option,label[for],label:has(input,select),textarea";
-
-/** What a text node says; "" for anything else. */
-const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
 
 /**
  * The price in words with a number at their end, whose sign is the next element ("from 5 600<i>₽</i>"), or at their

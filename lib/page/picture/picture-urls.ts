@@ -1,4 +1,5 @@
 import { parentOf } from "../dom/ancestors.ts";
+import { PICTURE_FILE } from "./picture-file.ts";
 import { promisesPicture } from "./promises-picture.ts";
 
 /** Widest rendition worth having, and the narrowest that is enough, in pixels: a sample is 96 pixels a side. */
@@ -12,7 +13,6 @@ const SHORTEST_DATA = 3000;
 
 const STAND_IN =
   /[/_.-](?:placeholder|blank|spacer|transparent|loader|loading|pixel|1x1|no-?image|lazy)(?:[-_]?(?:\d+(?:x\d+)?|image|img|picture|photo|product|small|medium|large|default|thumb|gr[ae]y|white|square|icon|load|loading|placeholder))*\.(?:gif|png|svg|jpe?g|webp)/i;
-const PICTURE_FILE = /\.(?:jpe?g|png|webp|avif|gif)(?:[?#@]|$)/i;
 
 const isStandIn = (url: string): boolean =>
   url.startsWith("data:")

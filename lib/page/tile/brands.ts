@@ -67,8 +67,6 @@ const NOWHERE = /^(#|javascript:|$)/i;
 interface Called {
   readonly places: Set<string>;
   readonly files: Set<string>;
-  /** Whether some text says it as well, once looked up. */
-  isSaid?: boolean;
 }
 
 const calledOf = learned(
@@ -87,16 +85,12 @@ const calledOf = learned(
   },
 );
 
-/** Whether a template calls the pictures of all products so: those of one product, of whatever file, are called as a text says. */
-export function namesAnyPicture(name: string, context: Context): boolean {
+/** Whether a template calls the pictures of all products so; those of one are called as a text says in `parts`, what it is made of. */
+export function namesAnyPicture(name: string, parts: readonly Element[], context: Context): boolean {
   const called = calledOf(context).get(name);
   if (!called) return false;
   if (called.places.size >= MANY_PLACES) return true;
-  if (called.files.size < MANY_PLACES) return false;
-  called.isSaid ??= [context.doc.documentElement, ...context.scopes].some(({ textContent }) =>
-    textContent?.includes(name),
-  );
-  return !called.isSaid;
+  return called.files.size >= MANY_PLACES && !parts.some(({ textContent }) => textContent.includes(name));
 }
 
 /** Learns what a page's headings and pictures have in common, in several steps: the first name that is asked for needs it. */

@@ -2,6 +2,7 @@ import type { Cluster } from "../clusters.ts";
 import { nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
+import { PICTURE_FILE } from "../picture/picture-file.ts";
 import type { Survey } from "../survey.ts";
 
 /** How far above picture and price the title or link may hang. */
@@ -21,12 +22,9 @@ function isHeadedFor(around: Element, tile: Element, link: Element): boolean {
   );
 }
 
-/** Links to a picture, of which a page for each product may have one beside the link to it. */
-const PICTURE_FILE = /\.(jpe?g|png|webp|gif|avif)([?#]|$)/i;
-
-/** Whether nothing of a tile leads further than to its picture, and a heading beside it does. */
+/** Whether a tile's first link leads no further than to its picture, and a heading beside the tile does. */
 function leadsToPicture(tile: Element, link: Element, survey: Survey): boolean {
-  if (!PICTURE_FILE.test(link.getAttribute("href") ?? "")) return false;
+  if (!PICTURE_FILE.test(link.getAttribute("href") ?? "") || tile.querySelector(HEADED)) return false;
   const own = survey.picturesIn.get(tile);
   const holdsMore = (up: Element) => survey.picturesIn.get(up) !== own;
   const around = nearest(tile, (up) => holdsMore(up) || up.querySelector(HEADED) !== null);

@@ -12,7 +12,7 @@ import { isCommon, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { largerThan } from "./larger-text.ts";
 import { namedCell } from "./named-cell.ts";
 import { textsIn } from "./texts-in.ts";
-import { type Guess, isAction, isSpelled, weigh } from "./weigh-text.ts";
+import { type Guess, isAction, weigh } from "./weigh-text.ts";
 
 /** Letters beside a price in one text from which on they may be the name of the product. */
 const SHORTEST_NAME = 4;
@@ -82,7 +82,7 @@ export function titleIn(
   const called = image?.getAttribute("alt") ?? "";
   const key = nameKey(plainText(called));
   const isFile = /^\S*[._\d-]\S*$/.test(called) && image?.getAttribute("src")?.includes(called);
-  const isAny = isFile || ANY_PICTURE.test(key) || namesAnyPicture(called, context);
+  const isAny = isFile || ANY_PICTURE.test(key) || namesAnyPicture(called, parts, context);
   const [alt, altKey] = isAny ? ["", ""] : [plainText(called), key];
   const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
@@ -115,7 +115,6 @@ export function titleIn(
     const isBetter = guess && score > best.score && !(price && score <= UNTOLD);
     if (isBetter && (price || !saysOnlyMoney(part, context)))
       best = price ? { text: plainText(price.words), from: null, score } : { ...guess, score };
-    if (isSpelled(best.text, where.spelled)) where.spelled = "";
   }
   const larger = best.from && isCommon(best.from, context) ? largerThan(best.from, parts, prices) : "";
   if (larger) return bareName(larger);

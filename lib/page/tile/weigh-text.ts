@@ -60,8 +60,8 @@ const CALLED = 2;
 /** What it counts that the address of the product's page ends in just that. */
 const SPELLED = 5;
 
-/** The most that the words of a text can add to what its place tells, where no address is left to spell it. */
-const MOST_BY_WORDS = TOLD_WHOLE + CALLED + 1;
+/** The most that the words of a text can add to what its place tells, beside what it is told or spelled by. */
+const MOST_BY_WORDS = CALLED + 1;
 
 /** What a product is made of, and the elements at which what is said of a text ends. */
 export interface Where {
@@ -72,7 +72,7 @@ export interface Where {
 }
 
 /** Whether a name, in letters and digits, is what the address of its page ends in. */
-export const isSpelled = (text: string, spelled: string): boolean =>
+const isSpelled = (text: string, spelled: string): boolean =>
   spelled !== "" && Math.abs(nameKey(text).length - spelled.length) < 3 && plainKey(text) === spelled;
 
 /** Whether a text lies over something, as a badge does over a picture. */
@@ -117,7 +117,7 @@ export function weigh(
       score += 2 + kind;
     }
   }
-  if (score + MOST_BY_WORDS + (spelled ? SPELLED : 0) <= least) return null;
+  if (score + MOST_BY_WORDS + (spelled ? SPELLED : TOLD_WHOLE) <= least) return null;
   const whole = plainText(marked?.textContent);
   // What the picture is called, too, is the name, whatever stands with it in what is marked as one.
   const own = plainText(written);
