@@ -1,5 +1,6 @@
 import { isPlain, nearest, within } from "./dom/ancestors.ts";
 import { isCalledProduct, leadsToCollection, leadsToProduct } from "./dom/link.ts";
+import { namesBasket } from "./doubt/is-sold-by-press.ts";
 import { LEAST_MEMBERS } from "./members.ts";
 import { readTag } from "./money/price.ts";
 import type { WrittenPrice } from "./money/price-leaf.ts";
@@ -43,7 +44,7 @@ const isDescribed = (scope: Document | Element): boolean =>
   within(scope, 'script[type*="ld+json" i]').some(({ textContent }) => DESCRIBES.test(textContent));
 
 /** What could be pressed to buy: without it, a page that shows no price sells nothing. */
-const PRESSED = 'button,[type=submit],[class*="btn"],[class*="cart" i]';
+const PRESSED = 'button,[type=submit],[type=image],[class*="btn"],[class*="cart" i]';
 
 /** The places, or null where nothing can come of them; `described`: data that was added says that there are products. */
 function placesOf(
@@ -54,7 +55,8 @@ function placesOf(
   described = false,
 ): Places | null {
   const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
-  const shows = () => survey.pictures.length >= LEAST_MEMBERS && doc.querySelector(SHELVES) !== null;
+  const shows = () =>
+    survey.pictures.length >= LEAST_MEMBERS && (doc.querySelector(SHELVES) !== null || namesBasket(doc));
   const mayShow = () =>
     described ||
     doc.querySelector(PRODUCT_LINKS) !== null ||

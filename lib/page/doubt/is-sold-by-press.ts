@@ -1,5 +1,6 @@
 import type { Context } from "../context.ts";
-import { BASKET_NAMES } from "./basket-names.ts";
+import { allIn } from "../dom/ancestors.ts";
+import { BASKET_NAMES, BASKET_WORDS } from "./basket-names.ts";
 
 /** Links to a basket, and the place of one. */
 const BASKETS = ['[class*="cart" i]', ...BASKET_NAMES.map((name) => `a[href*="/${name}" i]`)].join();
@@ -31,6 +32,25 @@ export function isSoldByPress(context: Context): boolean {
   return known;
 }
 
+/** Links and buttons looked at for what they say, and characters of one that may say it. */
+const MOST_SAID = 300;
+const LONGEST_SAID = 40;
+
+/** Whether a link or a button says no more than "Cart (2)". */
+function saysBasket({ textContent }: Element): boolean {
+  if (textContent.length > LONGEST_SAID) return false;
+  return BASKET_WORDS.has(
+    textContent
+      .replace(/[^\p{L}\p{M} ]/gu, "")
+      .trim()
+      .toLowerCase(),
+  );
+}
+
+/** Whether a link or a button of a page says that it leads to a basket. */
+export const namesBasket = (doc: Document): boolean =>
+  allIn(doc, "a,button").slice(0, MOST_SAID).some(saysBasket);
+
 /** Whether a page has something like a basket, or a shop elsewhere. */
 export const hasBasket = (context: Context): boolean =>
-  isSoldByPress(context) || context.doc.querySelector(OTHER_BASKETS) !== null;
+  isSoldByPress(context) || context.doc.querySelector(OTHER_BASKETS) !== null || namesBasket(context.doc);

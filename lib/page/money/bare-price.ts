@@ -14,12 +14,9 @@ const LIKE_MONEY = /^(\d{1,3}([.,’' ]\d{3})+([.,]\d{2})?|\d{1,6}[.,]\d{2})$/;
 /** Marks that part it from what stands beside it. */
 const AROUND = /^[|/:–—-] ?| ?[|/]$/g;
 
-/** What a table or a list of facts says before a price, with what is written in several ways. */
-const LABEL = `(?:our|sale|product|item) price|pret|giá bán|販売価格|(?:商品)?[价價]格|售[价價]|판매 ?가격?|${PRICE_LABELS.join("|")}`;
-const PRICE_LABEL = new RegExp(`^(?:${LABEL})\\s*[:：]?$`, "iu");
+/** What a table or a list of facts says before a price. */
+const PRICE_LABEL = new RegExp(`^(?:${PRICE_LABELS.join("|")})\\s*[:：]?$`, "iu");
 const NUMBER = /^\d[\d.,’' ]*$/;
-/** The same and the price in one text: "precio: 3500". */
-const LABELLED_NUMBER = new RegExp(`^(?:${LABEL})\\s*[:：]\\s*(?=\\d[\\d.,’' ]*$)`, "iu");
 
 /** An amount without a sign, as money is written without one: "49,-". */
 function leafOf(element: Element, text: string, { readTag, hint }: Context): readonly PriceLeaf[] {
@@ -56,11 +53,10 @@ export function barePrices(root: Element, context: Context): readonly PriceLeaf[
   const walker = root.ownerDocument.createTreeWalker(root, 4);
   const found: PriceLeaf[] = [];
   for (let seen = 0; seen < MOST_TEXTS && walker.nextNode(); seen++) {
-    const written = plainText(walker.currentNode.nodeValue);
-    const text = written.replace(LABELLED_NUMBER, "").replace(AROUND, "");
+    const text = plainText(walker.currentNode.nodeValue).replace(AROUND, "");
     const holder = parentOf(walker.currentNode);
     const isHeaded = HEADED_NUMBER.test(text) && holder !== null && /^H\d$/.test(holder.tagName);
-    const element = isHeaded || LIKE_MONEY.test(text) || LABELLED_NUMBER.test(written) ? holder : null;
+    const element = isHeaded || LIKE_MONEY.test(text) ? holder : null;
     if (element) found.push(...leafOf(element, text, context));
   }
   return found.length === 1 ? found : [];

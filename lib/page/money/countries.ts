@@ -24,6 +24,21 @@ const HOME: Readonly<Record<string, string>> = {
   id: "ID",
 };
 
+/** The same of languages of several countries that have one money, but for a few; for a page that names none of those. */
+const CHIEFLY: Readonly<Record<string, string>> = {
+  ru: "RU",
+  it: "IT",
+  nl: "NL",
+  fi: "FI",
+  el: "GR",
+  sk: "SK",
+  sl: "SI",
+  hr: "HR",
+  et: "EE",
+  lv: "LV",
+  lt: "LT",
+};
+
 /**
  * Calling codes (ITU-T E.164, from memory) of countries whose money has a sign in common with others'. XA, which ISO 3166
  * leaves free, stands for those of the CFA franc of Central Africa, XAF.
@@ -144,5 +159,7 @@ export function countriesOf(doc: Document, language: string): readonly string[] 
     inEnglish ? spokenIn(said.text) : "",
     namedIn(said.foot, spoken === "es" ? COUNTRIES : NEIGHBOURS),
   ].filter(Boolean);
-  return told.length === 0 && spoken === "es" ? [ANY_COUNTRY] : told.map((code) => code.toUpperCase());
+  if (told.length > 0) return told.map((code) => code.toUpperCase());
+  const chiefly = spoken === "es" ? ANY_COUNTRY : CHIEFLY[spoken];
+  return chiefly ? [chiefly] : [];
 }

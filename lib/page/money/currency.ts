@@ -15,8 +15,11 @@ export const currencyCode = (value: unknown): string | null => {
   return /^[A-Z]{3}$/.test(code) ? code : null;
 };
 
-/** What amounts without a sign are in, where a page's language or address tells its country. ISO 3166 to ISO 4217, from memory. */
+/** What amounts without a sign are in, where a page's language or address tells its country. ISO 3166 to ISO 4217, from memory: those that count in euros first. */
 const OWN: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(
+    "AT BE DE EE ES FI FR GR HR IE IT LT LU LV NL PT SI SK".split(" ").map((country) => [country, "EUR"]),
+  ),
   SE: "SEK",
   NO: "NOK",
   DK: "DKK",

@@ -106,16 +106,34 @@ function saidIn(beside: Node | null): string {
 /** What a text node says; "" for anything else. */
 const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
 
+/** The node before, white space apart. */
+function nodeBefore({ previousSibling }: Node): Node | null {
+  const isBlank = previousSibling?.nodeType === 3 && saidBy(previousSibling) === "";
+  return isBlank ? previousSibling.previousSibling : previousSibling;
+}
+
 /** What stands right before a text all of whose element it is, on its own line or the one before. */
 function lineBefore(node: Node): string {
-  const before = parentOf(node)?.previousSibling ?? null;
-  return saidBy(before?.nodeName === "BR" ? before.previousSibling : before);
+  const element = parentOf(node);
+  const before = element && nodeBefore(element);
+  return before?.nodeName === "BR" ? saidBy(before.previousSibling) : saidBy(before) || saidIn(before);
 }
 
 /** Whether a label says in a paragraph that a text is a price: at the start of its own line, in the element before it or on the line before. */
 function isLabelled(node: Node, text: string): boolean {
-  const before = node.previousSibling ? saidIn(node.previousSibling) : lineBefore(node);
-  return LABELLED_PRICE.test(`${before}${text}`.toLowerCase());
+  const beside = nodeBefore(node);
+  const before = beside ? saidIn(beside) : lineBefore(node);
+  return LABELLED_PRICE.test(`${before.slice(0, LONGEST_TAG)}${text}`.toLowerCase());
+}
+
+/** The number without a sign behind a label that says it is a price: "Price: 240", in one text or behind its element; or null. */
+function labelledAlone(node: Node, element: Element, text: string): WrittenPrice | null {
+  const said = text.toLowerCase();
+  const number = said.replace(LABELLED_PRICE, "").trim();
+  if (!NUMBER.test(number) || element.closest(NO_TAG)) return null;
+  if (number === said && !isLabelled(node, text)) return null;
+  const { amounts } = readTag(`${number},-`);
+  return amounts.length > 0 ? { element, text, tag: text, words: "", amounts } : null;
 }
 
 /** What is said of money around or in an element that has few words, with the text it is read from. */
@@ -178,7 +196,8 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (!element || text.length > LONGEST_TAG) return null;
   const alone = readTag(letters(text) > MOST_LETTERS ? "" : text);
   const own = alone.amounts;
-  if (own.length === 0 && !FIGURES.test(text)) return signedAside(node, element, text);
+  if (own.length === 0 && !FIGURES.test(text))
+    return signedAside(node, element, text) ?? labelledAlone(node, element, text);
   if (element.closest(NO_TAG)) return null;
   // A button says its price in full: "Add to bag for €49".
   if (own.length === 0 && element.closest("button")) return null;
@@ -219,5 +238,5 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     const all = NUMBER.test(tag) ? readTag(`${tag},-`).amounts : figure;
     plain = { element: up, text, tag, words, amounts: all };
   }
-  return plain;
+  return plain ?? labelledAlone(node, element, text);
 }

@@ -40,6 +40,7 @@ import { TOLD_ASIDE } from "./told-aside.ts";
 import { TOLD_BY_ADDRESSES } from "./told-by-addresses.ts";
 import { TOLD_BY_LITTLE } from "./told-by-little.ts";
 import { WHOLE_PAGES } from "./whole-pages.ts";
+import { WITHOUT_A_SIGN } from "./without-a-sign.ts";
 
 /** Every invented page, by what it is about. */
 export const ALL_CASES: readonly (readonly [subject: string, cases: readonly PageCase[]])[] = [
@@ -84,4 +85,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["beside the name", BESIDE_THE_NAME],
   ["told by addresses", TOLD_BY_ADDRESSES],
   ["what is left unsaid", LEFT_UNSAID],
+  ["amounts without a sign", WITHOUT_A_SIGN],
 ];
