@@ -1,6 +1,5 @@
 import { isPlain, nearest, within } from "./dom/ancestors.ts";
 import { isCalledProduct, leadsToCollection, leadsToProduct } from "./dom/link.ts";
-import { namesBasket } from "./doubt/is-sold-by-press.ts";
 import { LEAST_MEMBERS } from "./members.ts";
 import { readTag } from "./money/price.ts";
 import type { WrittenPrice } from "./money/price-leaf.ts";
@@ -55,8 +54,7 @@ function placesOf(
   described = false,
 ): Places | null {
   const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
-  const shows = () =>
-    survey.pictures.length >= LEAST_MEMBERS && (doc.querySelector(SHELVES) !== null || namesBasket(doc));
+  const shows = () => survey.pictures.length >= LEAST_MEMBERS && doc.querySelector(SHELVES) !== null;
   const mayShow = () =>
     described ||
     doc.querySelector(PRODUCT_LINKS) !== null ||

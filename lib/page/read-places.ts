@@ -2,6 +2,7 @@ import { clustersOf } from "./clusters.ts";
 import { readContext } from "./context.ts";
 import { buttonsIn, buys } from "./dom/buttons.ts";
 import type { Doubted } from "./doubt/doubts.ts";
+import { namesBasket } from "./doubt/is-sold-by-press.ts";
 import { foundProduct } from "./found-product.ts";
 import type { MainDraft } from "./main/main-draft.ts";
 import { mainProduct } from "./main/main-product.ts";
@@ -34,7 +35,8 @@ function without(draft: MainDraft, others: ReadonlyMap<Element, readonly Element
  */
 export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
   const seen = withoutOtherButtons(found.survey);
-  const mayShow = () => found.mayShow() || (found.whole && buttonsIn(found.doc).some(buys));
+  const mayShow = () =>
+    found.mayShow() || (found.whole && (buttonsIn(found.doc).some(buys) || namesBasket(found.doc)));
   if (seen.prices.length === 0 && !mayShow()) return { kind: "none", products: [] };
   yield;
   const context = yield* readContext(found);
@@ -46,8 +48,9 @@ export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefin
   yield;
   const about = main && draft;
   const tiles = yield* readTiles(places, about, tileClusters(places.clusters, about), related, doubted);
-  const isMain = (tile: FoundProduct) =>
-    tile.title === main?.title && (tile.link === null || tile.images[0] === main.images[0]);
+  // A part of the page may show its own product once more, under its name or with its picture.
+  const isMain = ({ title, link, images: [shown] }: FoundProduct) =>
+    [title === main?.title, link === null, shown === main?.images[0]].filter(Boolean).length > 1;
   const others = tiles.filter((tile) => !isMain(tile));
   const products = inOneCurrency(withoutRepeats(main ? [main, ...others] : tiles, context));
   return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };

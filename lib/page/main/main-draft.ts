@@ -4,7 +4,7 @@ import { countUp, follows, nearest, parentOf, WHOLE } from "../dom/ancestors.ts"
 import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { isCrumb } from "../dom/is-crumb.ts";
 import { hasWord } from "../dom/letters.ts";
-import { isCalledDetail, isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
+import { isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
 import { headingText, nameKey } from "../dom/plain-text.ts";
 import { namesVoucher } from "../doubt/offers-no-ware.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
@@ -13,7 +13,7 @@ import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";
 import { standInsOf } from "../picture/stand-ins.ts";
 import type { Described } from "../structured.ts";
 import { namesPart } from "./main-headings.ts";
-import { pricesBy } from "./main-price.ts";
+import { isAddressed, pricesBy } from "./main-price.ts";
 import type { OwnBlock } from "./own-block.ts";
 import { isToldByMarkup } from "./told-by-markup.ts";
 import { withPicture } from "./with-picture.ts";
@@ -145,7 +145,7 @@ export function* mainDraft(
   // What stands behind all that one pays and presses is about a part of the page.
   const sale = [...bought, ...counted, ...prices.map(({ element }) => element)];
   if (sale.length > 0 && sale.every((one) => follows(one, heading))) return null;
-  const addressed = leadsToProduct(doc.URL) || isCalledDetail(doc.URL);
+  const addressed = isAddressed(doc);
   const shop =
     (bought.length > 0 && (prices.length > 0 || addressed || counted.length > 0)) ||
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));

@@ -6,8 +6,9 @@ import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import { headingText, nameKey, plainText, TITLE_BREAK } from "../dom/plain-text.ts";
 import { saysOtherwise } from "../doubt/offers-no-ware.ts";
-import { PRICE_LABELS } from "../money/price-label.ts";
+import { isPriceLabel } from "../money/price-label.ts";
 import type { Survey } from "../survey.ts";
+import { isSticker } from "../tile/stickers.ts";
 
 /** Headings looked at. */
 const MOST_HEADINGS = 12;
@@ -44,6 +45,9 @@ const namesTheShop = (heading: Element): boolean =>
 const sizeOf = (element: Element): number =>
   Number.parseFloat(element.ownerDocument.defaultView?.getComputedStyle(element).fontSize ?? "") || 0;
 
+/** A text in bold letters counts so many times its size. Layout choice. */
+const BOLD = 1.05;
+
 /** What markup calls the name of the product that a page is about. Common practice, no source. */
 const PRODUCT_NAMED =
   /(product|prod|goods|item|detail|produit|produkt|producto|produto|prodotto|artikel)[-_]*(single|details?|page|info|main|card)?[-_]*(name|title|nom[eb]?|nombre|naam|namn)(?![a-z])|(nom|nombre|nome|titulo|titre|titolo)[-_]*(d[aeo]l?)?[-_]*(produ(i?t|cto|to)|prodotto|articul?o)|nazwa[-_]*(produktu|towaru)|(urun|ürün)[-_]*(adi|isim|baslik)|(ten[-_]*san[-_]*pham|san[-_]*pham[-_]*ten)(?![a-z])|nama[-_]*(produk|barang)/i;
@@ -77,9 +81,7 @@ export const namesPart = (text: string): boolean => ABOUT_ANY.test(text) || LABE
 
 /** Whether a text is what a heading says on the page of any product: a part of it, a label, how things are sent or what is saved. */
 const saysAny = (text: string): boolean =>
-  ABOUT_DEAL.some((words) => words.test(text.toLowerCase())) ||
-  PRICE_LABELS.includes(text.toLowerCase()) ||
-  namesPart(text);
+  ABOUT_DEAL.some((words) => words.test(text.toLowerCase())) || isPriceLabel(text) || namesPart(text);
 
 /** The same of a heading. */
 export const isAboutAny = (heading: Element): boolean => saysAny(plainText(heading.textContent));
@@ -104,10 +106,11 @@ function* namedByHead({ doc, furniture }: Context): Generator<undefined, Element
   return best.element;
 }
 
-/** The largest text that stands with a picture and a price around the buttons that buy: the name, where nothing is a heading. */
+/** The largest text that stands with a picture, and a price if the page shows any, around the buttons that buy: the name, where nothing is a heading. */
 function largestBy(buttons: readonly Element[], survey: Survey): Element | null {
   const [button = null] = buttons;
-  const block = nearest(button, (up) => survey.picturesIn.has(up) && survey.pricesIn.has(up));
+  const isPriced = (up: Element) => survey.prices.length === 0 || survey.pricesIn.has(up);
+  const block = nearest(button, (up) => survey.picturesIn.has(up) && isPriced(up));
   if (!block || /^(HTML|BODY)$/.test(block.tagName) || !buttons.every((one) => block.contains(one)))
     return null;
   const priced = new Set(survey.prices.map(({ element }) => element));
@@ -118,7 +121,8 @@ function largestBy(buttons: readonly Element[], survey: Survey): Element | null 
     const text = plainText(walker.currentNode.nodeValue);
     if (!element || letters(text) < 3 || priced.has(element) || saysAny(text) || SENTENCE.test(text))
       continue;
-    const size = sizeOf(element);
+    if (isSticker(text)) continue;
+    const size = sizeOf(element) * (element.closest("b,strong") ? BOLD : 1);
     if (size > best.size) best = { element, size };
   }
   return best.element;
@@ -140,6 +144,12 @@ export const firstRank = (context: Context): readonly Element[] =>
   shownIn(context, "h1").filter(
     (heading) =>
       !namesTheShop(heading) && !isAboutAny(heading) && !context.readTag(headingText(heading)).denied,
+  );
+
+/** What a table or a list of facts says is the name of a product, with its label where both are one text. */
+export const labelledNames = ({ doc, furniture }: Context): readonly Element[] =>
+  labelled(doc, NAME_LABEL).filter(
+    (one) => /\p{L}/u.test(one.textContent) && !furniture.isApart(one) && !furniture.isHidden(one),
   );
 
 /**
@@ -166,9 +176,7 @@ export function* mainHeadings(
     .map((one) => one.querySelector("h2,h3,h4,h5") ?? one)
     .filter((one) => !isAboutAny(one));
   if (called.length > 0) yield called;
-  const facts = labelled(doc, NAME_LABEL).filter(
-    (one) => /\p{L}/u.test(one.textContent) && !furniture.isApart(one) && !furniture.isHidden(one),
-  );
+  const facts = labelledNames(context);
   if (facts.length > 0) yield facts;
   const banners = ranked.filter(isBanner);
   if (banners.length > 0) yield banners;

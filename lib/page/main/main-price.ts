@@ -1,12 +1,17 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { parentOf } from "../dom/ancestors.ts";
+import { parentOf, WHOLE } from "../dom/ancestors.ts";
+import { isCalledDetail, isCalledProduct, leadsToProduct } from "../dom/link.ts";
 import { plainText } from "../dom/plain-text.ts";
-import { barePrices, headedPrices, labelledPrices } from "../money/bare-price.ts";
+import { barePrices, headedPrices, labelledPrices, loneNumber } from "../money/bare-price.ts";
 import { isStruck } from "../money/is-struck.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
 import { settleMoney } from "../money/settle-money.ts";
 import { isAside, isNamedPart } from "../money/what-for.ts";
+
+/** Whether the address of a page is, by its wording, that of one product or of one thing among others. */
+export const isAddressed = ({ URL: here }: Document): boolean =>
+  leadsToProduct(here) || isCalledDetail(here) || isCalledProduct(here);
 
 /** The price that a button names ("Add to bag, $188"). */
 export function priceOn(button: Element, context: Context): PriceLeaf[] {
@@ -48,7 +53,7 @@ const standsBy = (buttons: readonly Element[], element: Element): boolean => {
 /**
  * The prices that stand nearest to a heading: those that can be seen and are not crossed out; where none is such, one
  * without a sign beside what is, or one on a button that buys; where there is none, one in a bar that stays with such a
- * button, one that a heading beside it or a label tells.
+ * button, one that a heading beside it or a label tells, or the only whole number between name and button.
  */
 export function pricesBy(
   around: ReadonlySet<Element>,
@@ -82,7 +87,14 @@ export function pricesBy(
     .filter(({ element }) => standsBy(buttons, element) && isApart(element) && !isHidden(element));
   if (inBar.length > 0) return inBar.slice(0, 1);
   const [heading] = around;
-  const bare = [...(heading ? headedPrices(heading, context) : []), ...labelledPrices(context)];
+  // The block in which the heading meets what buys it, on a page of one product.
+  const [button] = isAddressed(context.doc) ? buttons : [];
+  const block = [...around].find((up) => button !== undefined && up.contains(button));
+  const bare = [
+    ...(heading ? headedPrices(heading, context) : []),
+    ...labelledPrices(context),
+    ...(block && !WHOLE.test(block.tagName) ? loneNumber(block, context) : []),
+  ];
   return bare
     .filter(({ element }) => !isApart(element) && !isHidden(element) && !inTile(element))
     .slice(0, 1);

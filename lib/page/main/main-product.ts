@@ -2,7 +2,7 @@ import type { Cluster, Clustered } from "../clusters.ts";
 import type { Context } from "../context.ts";
 import { follows, nearest, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts";
-import { nameKey } from "../dom/plain-text.ts";
+import { nameKey, plainText } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
 import { saysOtherwise, sellsNothing } from "../doubt/offers-no-ware.ts";
 import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft.ts";
@@ -36,14 +36,20 @@ function looseOn({ beside, context: { furniture } }: MainPage): (element: Elemen
   return (element) => !nearest(element, (up) => tiles.has(up)) && !furniture.isApart(element);
 }
 
+/** The outermost element that says no more than a heading in it. */
+function wholeOf(heading: Element): Element {
+  const said = plainText(heading.textContent);
+  const up = parentOf(heading);
+  return up && plainText(up.textContent) === said ? wholeOf(up) : heading;
+}
+
 /** Whether a heading stands in a block or right before it: what names a group at its side does not. */
 function heads(heading: Element, block: Element | undefined): boolean {
-  const around = parentOf(heading);
+  const whole = wholeOf(heading);
+  const around = parentOf(whole);
   return (
     !block ||
-    [heading, around, around && parentOf(around)].some(
-      (up) => up && (block.contains(up) || up.contains(block)),
-    )
+    [whole, around, around && parentOf(around)].some((up) => up && (block.contains(up) || up.contains(block)))
   );
 }
 

@@ -13,7 +13,7 @@ import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS, unlikeOthers } from "../members.ts";
 import { PRICE_NAME } from "../money/price-name.ts";
 import { LARGE_MAIN } from "../picture/picture-sizes.ts";
-import { firstRank, isAboutAny } from "./main-headings.ts";
+import { firstRank, isAboutAny, labelledNames } from "./main-headings.ts";
 import { isCalledDetails } from "./told-by-markup.ts";
 
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
@@ -177,7 +177,8 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
   const isAddressed = [...names, ...firstRank(context)].some(({ textContent }) =>
     isAddress(textContent, doc),
   );
-  if ((names.length === 0 && !isAddressed) || sellsNothing(context)) return null;
+  const isLabelled = () => labelledNames(context).some((name) => cluster.root.contains(name));
+  if ((names.length === 0 && !isAddressed && !isLabelled()) || sellsNothing(context)) return null;
   if (hasBasket(context)) return { cluster, names };
   // Where nothing can be pressed to buy, the address must say that it is one of several, and nothing that it is no ware.
   const isOne = isAddressed || IN_FOLDER.test(doc.URL);

@@ -1,21 +1,27 @@
 import type { Context } from "../context.ts";
-import { parentOf } from "../dom/ancestors.ts";
+import { allIn, parentOf } from "../dom/ancestors.ts";
 import { labelled } from "../dom/labelled.ts";
 import { plainText } from "../dom/plain-text.ts";
-import { PRICE_LABELS } from "./price-label.ts";
+import { LEAST_MEMBERS } from "../members.ts";
+import { PRICE_LABEL } from "./price-label.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import { settleMoney } from "./settle-money.ts";
 
-/** Texts looked at in one product. */
+/** Texts and elements looked at in one product, and tiles. */
 const MOST_TEXTS = 40;
+const MOST_ELEMENTS = 60;
+const MOST_TILES = 200;
 /** Numbers as little else than money is written: in thousands that are kept apart, or with cents. */
 const LIKE_MONEY = /^(\d{1,3}([.,’' ]\d{3})+([.,]\d{2})?|\d{1,6}[.,]\d{2})$/;
 
 /** Marks that part it from what stands beside it. */
 const AROUND = /^[|/:–—-] ?| ?[|/]$/g;
 
-/** What a table or a list of facts says before a price. */
-const PRICE_LABEL = new RegExp(`^(?:${PRICE_LABELS.join("|")})\\s*[:：]?$`, "iu");
+/** The same with what a table or a list of facts says in several ways. */
+const LABEL = new RegExp(
+  `^(?:(?:our|sale|product|item) price|pret|giá bán|販売価格|商品[价價]格|售[价價]|판매 ?(?:가격|가)|${PRICE_LABEL})\\s*[:：]?$`,
+  "iu",
+);
 const NUMBER = /^\d[\d.,’' ]*$/;
 
 /** An amount without a sign, as money is written without one: "49,-". */
@@ -40,12 +46,59 @@ const told = new WeakMap<Context, readonly PriceLeaf[]>();
 export function labelledPrices(context: Context): readonly PriceLeaf[] {
   const found =
     told.get(context) ??
-    labelled(context.doc, PRICE_LABEL).flatMap((value) => {
+    labelled(context.doc, LABEL).flatMap((value) => {
       const text = plainText(value.textContent);
       return NUMBER.test(text) ? leafOf(value, text, context) : [];
     });
   told.set(context, found);
   return found;
+}
+
+/** Whole numbers as prices are, in their own element; and years. */
+const WHOLE_NUMBER = /^\d{3,8}$/;
+const YEAR = /^(19|20)\d\d$/;
+/** What says that something else follows. */
+const LABEL_END = /[:：]\s*$/;
+/** The part of the tiles that must show one. */
+const MOST_OF_THEM = 0.75;
+
+/** The elements in a tile that a number is all of, and that no label names. */
+const numbersIn = (tile: Element): readonly Element[] =>
+  allIn(tile, "*")
+    .slice(0, MOST_ELEMENTS)
+    .filter(
+      ({ childElementCount, textContent, previousElementSibling }) =>
+        childElementCount === 0 &&
+        WHOLE_NUMBER.test(textContent.trim()) &&
+        !LABEL_END.test(previousElementSibling?.textContent ?? ""),
+    );
+
+/** The price in a block of what is sold there, where one whole number stands in it and no other. */
+export function loneNumber(block: Element, context: Context): readonly PriceLeaf[] {
+  const [number, ...more] = numbersIn(block);
+  const text = number?.textContent.trim() ?? "";
+  return number && more.length === 0 && !YEAR.test(text) ? leafOf(number, text, context) : [];
+}
+
+/**
+ * The prices of tiles that show none with a sign, where most show one whole number and no other: what stands in every tile
+ * of a shop and differs. None where all may be years.
+ */
+export function numberedPrices(
+  tiles: readonly Element[],
+  context: Context,
+): ReadonlyMap<Element, readonly PriceLeaf[]> {
+  const found = new Map<Element, readonly PriceLeaf[]>();
+  const said = new Set<string>();
+  for (const tile of tiles.slice(0, MOST_TILES)) {
+    const [number, ...more] = numbersIn(tile);
+    const text = number?.textContent.trim() ?? "";
+    if (!number || more.length > 0) continue;
+    said.add(text);
+    found.set(tile, leafOf(number, text, context));
+  }
+  const isColumn = found.size >= Math.max(LEAST_MEMBERS, MOST_OF_THEM * tiles.length) && said.size > 1;
+  return isColumn && ![...said].every((text) => YEAR.test(text)) ? found : new Map();
 }
 
 /** The price of what is known to be a product, where its only number that looks like money has no sign; else none. */

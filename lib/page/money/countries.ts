@@ -137,6 +137,22 @@ const COUNTRIES: Readonly<Record<string, RegExp>> = {
   US: /ecuador|el salvador|puerto rico|panamá/i,
 };
 
+/** Countries that count in dollars of their own, by which a shop is named that a page's title ends in. */
+const DOLLARS: Readonly<Record<string, RegExp>> = {
+  AU: /australia$/i,
+  NZ: /new zealand\b.{0,20}$/i,
+  CA: /canada$/i,
+  SG: /singapore$/i,
+  HK: /hong kong$/i,
+};
+
+/** The last part of a page's title: what its shop is called. */
+const shopIn = ({ title }: Document): string =>
+  title
+    .split(/ [-–—|·:] /)
+    .at(-1)
+    ?.trim() ?? "";
+
 /** The one of some countries that a text names, or "". */
 function namedIn(text: string, countries: Readonly<Record<string, RegExp>>): string {
   const named = Object.keys(countries).filter((code) => countries[code]?.test(text));
@@ -158,6 +174,7 @@ export function countriesOf(doc: Document, language: string): readonly string[] 
     calledIn(doc, said),
     inEnglish ? spokenIn(said.text) : "",
     namedIn(said.foot, spoken === "es" ? COUNTRIES : NEIGHBOURS),
+    inEnglish ? namedIn(shopIn(doc), DOLLARS) : "",
   ].filter(Boolean);
   if (told.length > 0) return told.map((code) => code.toUpperCase());
   const chiefly = spoken === "es" ? ANY_COUNTRY : CHIEFLY[spoken];

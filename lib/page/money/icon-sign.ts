@@ -1,6 +1,6 @@
 /** What sets of icons call signs of money. */
 const ICON =
-  /(?:fa|bi-currency|mdi-currency|ti-currency|bx|icon)-(?:indian-|turkish-)?(rupee|inr|dollar|usd|euro|eur|pound|gbp|sterling|yen|jpy|won|krw|ruble|rub|lira|try|naira|peso|shekel|hryvnia)(?![a-z])/;
+  /(?:fa|bi-currency|mdi-currency|ti-currency|bx|icon)-(?:indian-|turkish-)?(rupee|inr|dollar|usd|euro|eur|pound|gbp|sterling|yen|jpy|won|krw|ruble|rub|lira|try|naira|peso|shekel|hryvnia|toman)(?![a-z])/;
 const ICONS =
   '[class*="fa-"],[class*="bi-currency"],[class*="mdi-currency"],[class*="ti-currency"],[class*="bx-"],[class*="icon-"]';
 

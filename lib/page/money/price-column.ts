@@ -1,11 +1,10 @@
 import { parentOf } from "../dom/ancestors.ts";
 import { readTag } from "./price.ts";
-import { PRICE_LABELS } from "./price-label.ts";
+import { isPriceLabel } from "./price-label.ts";
 import type { WrittenPrice } from "./price-leaf.ts";
 
-const LABELS = new Set(PRICE_LABELS);
 /** Characters of the longest, and with the white space that lays out its source. */
-const LONGEST_LABEL = Math.max(...PRICE_LABELS.map(({ length }) => length));
+const LONGEST_LABEL = 13;
 const LONGEST_SOURCE = 120;
 
 /** A table has at least so many columns and rows below its head; no more rows are looked at. */
@@ -33,7 +32,7 @@ export function pricesBelow(label: Node): readonly WrittenPrice[] {
   const written = label.nodeType === 3 ? (label.nodeValue ?? "") : "";
   if (written.length > LONGEST_SOURCE) return [];
   const said = written.trim();
-  if (said.length === 0 || said.length > LONGEST_LABEL || !LABELS.has(said.toLowerCase())) return [];
+  if (said.length === 0 || said.length > LONGEST_LABEL || !isPriceLabel(said)) return [];
   const cell = cellAround(label);
   const head = cell && parentOf(cell);
   const columns = head?.children.length ?? 0;

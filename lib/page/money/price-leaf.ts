@@ -112,26 +112,24 @@ function nodeBefore({ previousSibling }: Node): Node | null {
   return isBlank ? previousSibling.previousSibling : previousSibling;
 }
 
-/** What stands right before a text all of whose element it is, on its own line or the one before. */
-function lineBefore(node: Node): string {
+/** What stands right before a text, or before its element where it begins that: on its own line or the one before. */
+function saidBefore(node: Node): string {
   const element = parentOf(node);
-  const before = element && nodeBefore(element);
-  return before?.nodeName === "BR" ? saidBy(before.previousSibling) : saidBy(before) || saidIn(before);
+  const before = nodeBefore(node) ?? (element && nodeBefore(element));
+  const said = before?.nodeName === "BR" ? before.previousSibling : before;
+  return saidBy(said) || saidIn(said);
 }
 
-/** Whether a label says in a paragraph that a text is a price: at the start of its own line, in the element before it or on the line before. */
-function isLabelled(node: Node, text: string): boolean {
-  const beside = nodeBefore(node);
-  const before = beside ? saidIn(beside) : lineBefore(node);
-  return LABELLED_PRICE.test(`${before.slice(0, LONGEST_TAG)}${text}`.toLowerCase());
-}
+/** Whether a label says that a text is a price: at the start of its own line, in the element before it or on the line before. */
+const isLabelled = (node: Node, text: string): boolean =>
+  [text, saidBefore(node).slice(0, LONGEST_TAG) + text].some((said) =>
+    LABELLED_PRICE.test(said.toLowerCase()),
+  );
 
 /** The number without a sign behind a label that says it is a price: "Price: 240", in one text or behind its element; or null. */
 function labelledAlone(node: Node, element: Element, text: string): WrittenPrice | null {
-  const said = text.toLowerCase();
-  const number = said.replace(LABELLED_PRICE, "").trim();
-  if (!NUMBER.test(number) || element.closest(NO_TAG)) return null;
-  if (number === said && !isLabelled(node, text)) return null;
+  const number = text.toLowerCase().replace(LABELLED_PRICE, "").trim();
+  if (!NUMBER.test(number) || element.closest(NO_TAG) || !isLabelled(node, text)) return null;
   const { amounts } = readTag(`${number},-`);
   return amounts.length > 0 ? { element, text, tag: text, words: "", amounts } : null;
 }

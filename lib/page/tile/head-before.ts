@@ -1,7 +1,12 @@
 import type { Context } from "../context.ts";
 import { isPlain, within } from "../dom/ancestors.ts";
+import { letters } from "../dom/letters.ts";
+import { headingText } from "../dom/plain-text.ts";
 import type { Survey } from "../survey.ts";
 import { isCommon, nameInHeading } from "./brands.ts";
+
+/** Letters beside an amount in a heading from which on they may name the product. */
+const SHORTEST_NAME = 4;
 
 const HEADING = "h1,h2,h3,h4,h5,h6";
 
@@ -12,7 +17,9 @@ export function headBefore(tile: Element, survey: Survey, context: Context): str
   if (!before || survey.picturesIn.has(before) || survey.pricesIn.has(before) || !isPlain(before)) return "";
   const inside = [...tile.querySelectorAll(HEADING)];
   if (inside.length === 0) return "";
-  const own = inside.filter((heading) => !survey.pricesIn.has(heading));
+  const isPrice = (heading: Element) =>
+    survey.pricesIn.has(heading) && letters(context.readTag(headingText(heading)).words) < SHORTEST_NAME;
+  const own = inside.filter((heading) => !isPrice(heading));
   const head = within(before, HEADING).find((heading) => !isCommon(heading, context));
   return head && own.every((heading) => isCommon(heading, context)) ? nameInHeading(head, context) : "";
 }

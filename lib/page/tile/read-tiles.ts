@@ -6,7 +6,7 @@ import { DOUBTS, type Doubted } from "../doubt/doubts.ts";
 import { foundProduct } from "../found-product.ts";
 import type { MainDraft } from "../main/main-draft.ts";
 import { priceOn } from "../main/main-price.ts";
-import { barePrices } from "../money/bare-price.ts";
+import { barePrices, numberedPrices } from "../money/bare-price.ts";
 import type { FoundProduct } from "../product.ts";
 import { learnNames } from "./brands.ts";
 import { headBefore } from "./head-before.ts";
@@ -96,9 +96,14 @@ export function* readTiles(
   const others = main
     ? []
     : yield* shelfTiles(survey.pictures.filter(isFree), context, products.length + known.length === 0);
-  for (const [root, pictures] of [...known, ...others]) {
+  const unsigned = [...known, ...others];
+  const numbered = numberedPrices(
+    unsigned.map(([root]) => root),
+    context,
+  );
+  for (const [root, pictures] of unsigned) {
     const alone = tiles.length < 2 && unpriced.has(root);
-    const bare = barePrices(root, context);
+    const bare = [...barePrices(root, context), ...(numbered.get(root) ?? [])].slice(0, 1);
     const onButton = bare.length > 0 ? [] : buttonsIn(root).flatMap((button) => priceOn(button, context));
     const prices = [...bare, ...onButton.slice(0, 1)];
     yield* consider({ root, parts: [root], pictures, prices }, alone);

@@ -6,7 +6,7 @@ import { pathsOf } from "../dom/page-heading.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS } from "../members.ts";
-import { barePrices } from "../money/bare-price.ts";
+import { barePrices, numberedPrices } from "../money/bare-price.ts";
 import { PRICE_NAME } from "../money/price-name.ts";
 import type { FoundProduct } from "../product.ts";
 import { headingsAbove } from "./headings-above.ts";
@@ -102,6 +102,7 @@ export function* shelfTiles(
     const [first] = list.keys();
     const head = headOf(first ? parentOf(first) : null);
     if (head === "others" || (!alone && head !== "wares")) continue;
+    const numbered = numberedPrices([...list.keys()], context);
     const found = new Map<Element, readonly Element[]>();
     const products: FoundProduct[] = [];
     let titled = 0;
@@ -129,7 +130,7 @@ export function* shelfTiles(
     const distinct = new Set(products.map(({ title }) => title)).size;
     if (!isMost(products.length, all) || !isMost(distinct, all)) continue;
     const words = products.reduce((sum, { title }) => sum + sizeOf(title), 0) / products.length;
-    const priced = products.filter(({ price }) => price !== null).length;
+    const priced = products.filter(({ price, root }) => price !== null || numbered.has(root)).length;
     const sold = isMost(bought, all)
       ? all >= LEAST || hasBasket(context)
       : isMost(priced, all) && hasBasket(context);

@@ -1,7 +1,10 @@
-/** The texts of these elements, in their order. */
-export function* textsIn(parts: readonly Element[]): Generator<Node, void, undefined> {
+/** The texts of these elements and of open shadow roots in them, in their order. */
+export function* textsIn(parts: readonly (Element | ShadowRoot)[]): Generator<Node, void, undefined> {
   for (const part of parts) {
-    const walker = part.ownerDocument.createTreeWalker(part, 4);
-    for (let node = walker.nextNode(); node; node = walker.nextNode()) yield node;
+    const walker = part.ownerDocument.createTreeWalker(part, 5);
+    for (let node: Node | null = part; node; node = walker.nextNode()) {
+      if (node.nodeType === 3) yield node;
+      else if ("shadowRoot" in node && node.shadowRoot) yield* textsIn([node.shadowRoot as ShadowRoot]);
+    }
   }
 }

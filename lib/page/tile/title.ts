@@ -32,6 +32,9 @@ const LEAST_TELLING = -6;
 /** What it counts against a text that markup does not call a name that it stands behind the price. */
 const LATE = 1;
 
+/** What it counts against such a text that it stands in another cell than one that may be the name. */
+const BEHIND = 1;
+
 /** Letters of an address from which on it is no accident that a text spells them. */
 const LEAST_SPELLED = 8;
 
@@ -94,6 +97,7 @@ export function titleIn(
   };
   const [first] = prices;
   let n = 0;
+  let named: Element | null = null;
   let best: Guess = { text: "", from: null, score: LEAST_TELLING };
   const cell = parts[0] ? namedCell(parts[0]) : null;
   for (const node of textsIn(cell ? [cell] : parts)) {
@@ -111,10 +115,13 @@ export function titleIn(
     n++;
     const guess = weigh(written, parent, where, address, told, best.score, context);
     const isLate = guess?.from === null && first !== undefined && follows(first.element, parent);
-    const score = (guess?.score ?? 0) - (isLate ? LATE : 0);
+    // A cell behind the one with the name describes it.
+    const isBehind = guess?.from === null && named !== null && parent.closest("td") !== named;
+    const score = (guess?.score ?? 0) - (isLate ? LATE : 0) - (isBehind ? BEHIND : 0);
     const isBetter = guess && score > best.score && !(price && score <= UNTOLD);
-    if (isBetter && (price || !saysOnlyMoney(part, context)))
-      best = price ? { text: plainText(price.words), from: null, score } : { ...guess, score };
+    if (!isBetter || (!price && saysOnlyMoney(part, context))) continue;
+    best = price ? { text: plainText(price.words), from: null, score } : { ...guess, score };
+    if (score > UNTOLD) named = parent.closest("td");
   }
   const larger = best.from && isCommon(best.from, context) ? largerThan(best.from, parts, prices) : "";
   if (larger) return bareName(larger);

@@ -54,6 +54,9 @@ const LONGEST_MARKED = 160;
 /** What it counts that the picture or the link is called just so; a heading counts as much as a part of that. */
 const TOLD_WHOLE = 3.5;
 
+/** What it counts against a text that it stands on a button. */
+const PRESSED = 6;
+
 /** What it counts that a label says so. */
 const CALLED = 2;
 
@@ -61,7 +64,7 @@ const CALLED = 2;
 const SPELLED = 5;
 
 /** The most that the words of a text can add to what its place tells, beside what it is told or spelled by. */
-const MOST_BY_WORDS = CALLED + 1;
+const MOST_BY_WORDS = CALLED + 2;
 
 /** What a product is made of, and the elements at which what is said of a text ends. */
 export interface Where {
@@ -74,6 +77,20 @@ export interface Where {
 /** Whether a name, in letters and digits, is what the address of its page ends in. */
 const isSpelled = (text: string, spelled: string): boolean =>
   spelled !== "" && Math.abs(nameKey(text).length - spelled.length) < 3 && plainKey(text) === spelled;
+
+/** What it counts that a text is bold, or larger than what it stands among; and by how much it then is. Layout choice. */
+const LOUD = 0.5;
+const BOLD = 600;
+const LARGER = 1.1;
+
+/** How much a text stands out by its letters among those of a product. */
+function loudness(holder: Element, [around]: readonly Element[]): number {
+  const view = holder.ownerDocument.defaultView;
+  const style = view?.getComputedStyle(holder);
+  if (!view || !style || !around) return 0;
+  const size = Number.parseFloat(style.fontSize) / Number.parseFloat(view.getComputedStyle(around).fontSize);
+  return (Number(style.fontWeight) >= BOLD ? LOUD : 0) + (size > LARGER ? LOUD : 0);
+}
 
 /** Whether a text lies over something, as a badge does over a picture. */
 const liesOver = (holder: Element): boolean =>
@@ -97,14 +114,14 @@ export function weigh(
 ): Guess | null {
   let marked: Element | null = null;
   let score = 0;
+  let pressed = 0;
   for (
     let up: Element | null = holder, level = 0;
     up && !ends.has(up) && level < LEVELS;
     up = parentOf(up), level++
   ) {
     const { tagName } = up;
-    if (tagName === "BUTTON" || tagName === "LABEL") score -= 6;
-    if (tagName === "B" || tagName === "STRONG") score += 0.5;
+    if (tagName === "BUTTON" || tagName === "LABEL") pressed += PRESSED;
     // A link elsewhere names what is there.
     if (tagName === "A" && up.hasAttribute("href")) score += link && (linkUrl(up) ?? link) !== link ? -3 : 1;
     if (marked) continue;
@@ -117,6 +134,8 @@ export function weigh(
       score += 2 + kind;
     }
   }
+  // A name that is pressed to open its product is what the picture is called, too.
+  if (pressed > 0 && !told.includes(nameKey(written))) score -= pressed;
   if (score + MOST_BY_WORDS + (spelled ? SPELLED : TOLD_WHOLE) <= least) return null;
   const whole = plainText(marked?.textContent);
   // What the picture is called, too, is the name, whatever stands with it in what is marked as one.
@@ -139,6 +158,7 @@ export function weigh(
     score += told.includes(key) ? TOLD_WHOLE : 3;
   // Of several headings the first that no other tile has; of other texts the longest.
   score += marked && isHeading ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
+  if (!marked && text.length <= LONGEST_TOLD) score += loudness(holder, parts);
   if (score > least && (isConcealed(holder, parts) || (!marked && liesOver(holder)))) score -= 2;
   return { text, from, score };
 }

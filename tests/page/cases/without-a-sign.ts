@@ -34,6 +34,31 @@ export const WITHOUT_A_SIGN: readonly PageCase[] = [
     ),
   },
   {
+    name: "one whole number in each tile that can be bought, which differs",
+    lang: "vi",
+    url: "http://shop.localhost/hang",
+    head: GRID,
+    body: `<h1>Danh sách</h1><div class="g">${["Bàn phím cơ", "Chuột không dây", "Tai nghe nhỏ", "Loa để bàn"].map((name, i) => `<div class="col"><h3>${name}</h3>${picture(`hang-${i}`)}<div>12${i}0000</div><div>Dùng pin 50 giờ.</div><div>Còn hàng</div><a class="btn" href="/addcart/${i}">Thêm vào giỏ</a></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Bàn phím cơ | 1200000 | VND | hang-0",
+      "Chuột không dây | 1210000 | VND | hang-1",
+      "Tai nghe nhỏ | 1220000 | VND | hang-2",
+      "Loa để bàn | 1230000 | VND | hang-3",
+    ),
+  },
+  {
+    name: "dollars of the country that the shop is named after",
+    head: `<title>Tailoring – Wren Tailors Australia</title>${GRID}`,
+    body: `<div class="g">${["Wool jacket", "Linen jacket", "Silk tie"].map((name, i) => `<div><a href="/products/t-${i}">${picture(`tailored-${i}`)}<h2>${name}</h2></a><span>$39${i}.00</span></div>`).join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Wool jacket | 390 | AUD | tailored-0",
+      "Linen jacket | 391 | AUD | tailored-1",
+      "Silk tie | 392 | AUD | tailored-2",
+    ),
+  },
+  {
     name: "rows that a picture is pressed in to buy",
     url: "http://shop.localhost/looms.php",
     body: `<h1>Looms</h1><table>${["Rigid heddle loom", "Floor loom", "Table loom with four shafts", "Tapestry loom"].map((name, i) => `<tr><td>${picture(`loom-${i}`)}</td><td>${name}</td><td><input type="image" src="/icons/add-to-cart.png" width="166" height="36"></td></tr>`).join("")}</table>`,
