@@ -50,7 +50,8 @@ export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefin
   const tiles = yield* readTiles(places, about, tileClusters(places.clusters, about), related, doubted);
   // A part of the page may show its own product once more, under its name or with its picture.
   const isMain = ({ title, link, images: [shown] }: FoundProduct) =>
-    [title === main?.title, link === null, shown === main?.images[0]].filter(Boolean).length > 1;
+    main !== null &&
+    [title === main.title, link === null, shown === main.images[0]].filter(Boolean).length > 1;
   const others = tiles.filter((tile) => !isMain(tile));
   const products = inOneCurrency(withoutRepeats(main ? [main, ...others] : tiles, context));
   return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };

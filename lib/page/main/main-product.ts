@@ -36,11 +36,19 @@ function looseOn({ beside, context: { furniture } }: MainPage): (element: Elemen
   return (element) => !nearest(element, (up) => tiles.has(up)) && !furniture.isApart(element);
 }
 
+/** Elements around a heading that may say no more than it does. */
+const MOST_WRAPS = 5;
+
 /** The outermost element that says no more than a heading in it. */
 function wholeOf(heading: Element): Element {
   const said = plainText(heading.textContent);
-  const up = parentOf(heading);
-  return up && plainText(up.textContent) === said ? wholeOf(up) : heading;
+  let whole = heading;
+  for (let wraps = 0; wraps < MOST_WRAPS; wraps++) {
+    const up = parentOf(whole);
+    if (!up || plainText(up.textContent) !== said) break;
+    whole = up;
+  }
+  return whole;
 }
 
 /** Whether a heading stands in a block or right before it: what names a group at its side does not. */

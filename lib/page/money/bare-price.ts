@@ -1,5 +1,5 @@
 import type { Context } from "../context.ts";
-import { allIn, parentOf } from "../dom/ancestors.ts";
+import { parentOf } from "../dom/ancestors.ts";
 import { labelled } from "../dom/labelled.ts";
 import { plainText } from "../dom/plain-text.ts";
 import { LEAST_MEMBERS } from "../members.ts";
@@ -7,9 +7,8 @@ import { PRICE_LABEL } from "./price-label.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import { settleMoney } from "./settle-money.ts";
 
-/** Texts and elements looked at in one product, and tiles. */
+/** Texts looked at in one product, and tiles. */
 const MOST_TEXTS = 40;
-const MOST_ELEMENTS = 60;
 const MOST_TILES = 200;
 /** Numbers as little else than money is written: in thousands that are kept apart, or with cents. */
 const LIKE_MONEY = /^(\d{1,3}([.,’' ]\d{3})+([.,]\d{2})?|\d{1,6}[.,]\d{2})$/;
@@ -63,15 +62,17 @@ const LABEL_END = /[:：]\s*$/;
 const MOST_OF_THEM = 0.75;
 
 /** The elements in a tile that a number is all of, and that no label names. */
-const numbersIn = (tile: Element): readonly Element[] =>
-  allIn(tile, "*")
-    .slice(0, MOST_ELEMENTS)
-    .filter(
-      ({ childElementCount, textContent, previousElementSibling }) =>
-        childElementCount === 0 &&
-        WHOLE_NUMBER.test(textContent.trim()) &&
-        !LABEL_END.test(previousElementSibling?.textContent ?? ""),
-    );
+function numbersIn(tile: Element): readonly Element[] {
+  const walker = tile.ownerDocument.createTreeWalker(tile, 4);
+  const found: Element[] = [];
+  for (let seen = 0; seen < MOST_TEXTS && walker.nextNode(); seen++) {
+    const holder = parentOf(walker.currentNode);
+    if (!holder || !WHOLE_NUMBER.test(walker.currentNode.nodeValue?.trim() ?? "")) continue;
+    const isAlone = holder.childElementCount === 0 && WHOLE_NUMBER.test(holder.textContent.trim());
+    if (isAlone && !LABEL_END.test(holder.previousElementSibling?.textContent ?? "")) found.push(holder);
+  }
+  return found;
+}
 
 /** The price in a block of what is sold there, where one whole number stands in it and no other. */
 export function loneNumber(block: Element, context: Context): readonly PriceLeaf[] {

@@ -4,7 +4,7 @@ import { isPriceLabel } from "./price-label.ts";
 import type { WrittenPrice } from "./price-leaf.ts";
 
 /** Characters of the longest, and with the white space that lays out its source. */
-const LONGEST_LABEL = 13;
+const LONGEST_LABEL = 10;
 const LONGEST_SOURCE = 120;
 
 /** A table has at least so many columns and rows below its head; no more rows are looked at. */
