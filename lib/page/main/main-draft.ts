@@ -145,7 +145,10 @@ export function* mainDraft(
   // What stands behind all that one pays and presses is about a part of the page.
   const sale = [...bought, ...counted, ...prices.map(({ element }) => element)];
   if (sale.length > 0 && sale.every((one) => follows(one, heading))) return null;
-  const addressed = isAddressed(doc);
+  // A list may be called "product", too: then more than one can be bought.
+  const addressed =
+    isAddressed(doc) ||
+    (isCalledProduct(doc.URL) && bought.length === 1 && buttons.filter(buys).length === 1);
   const shop =
     (bought.length > 0 && (prices.length > 0 || addressed || counted.length > 0)) ||
     (prices.length > 0 && (described || leadsToProduct(doc.URL) || counted.length > 0));

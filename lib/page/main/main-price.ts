@@ -1,7 +1,7 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
 import { parentOf, WHOLE } from "../dom/ancestors.ts";
-import { isCalledDetail, isCalledProduct, leadsToProduct } from "../dom/link.ts";
+import { isCalledDetail, leadsToProduct } from "../dom/link.ts";
 import { plainText } from "../dom/plain-text.ts";
 import { barePrices, headedPrices, labelledPrices, loneNumber } from "../money/bare-price.ts";
 import { isStruck } from "../money/is-struck.ts";
@@ -10,8 +10,7 @@ import { settleMoney } from "../money/settle-money.ts";
 import { isAside, isNamedPart } from "../money/what-for.ts";
 
 /** Whether the address of a page is, by its wording, that of one product or of one thing among others. */
-export const isAddressed = ({ URL: here }: Document): boolean =>
-  leadsToProduct(here) || isCalledDetail(here) || isCalledProduct(here);
+export const isAddressed = ({ URL: here }: Document): boolean => leadsToProduct(here) || isCalledDetail(here);
 
 /** The price that a button names ("Add to bag, $188"). */
 export function priceOn(button: Element, context: Context): PriceLeaf[] {
