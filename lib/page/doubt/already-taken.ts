@@ -4,7 +4,7 @@ import { buttonsIn, buys } from "../dom/buttons.ts";
 import { pageHeading, pathsOf } from "../dom/page-heading.ts";
 import { headingText } from "../dom/plain-text.ts";
 import type { Survey } from "../survey.ts";
-import { BASKET_NAMES } from "./basket-names.ts";
+import { BASKET_NAMES, BASKET_TEXT } from "./basket-names.ts";
 
 /** Elements above a tile that may belong to the same line of a basket, and controls looked at in it. */
 const STEPS_UP = 4;
@@ -20,10 +20,6 @@ const KEEPERS_PATH = /\/(wp-)?admin(\.\w+)?(\/|$)/;
 /** Headings of such pages; nothing or a number follows. */
 const SETTLED_HEADING =
   /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|(historique (des? )?([mtv]es |[nv]os )?)?commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|(ご)?注文(履歴|内容)(の?確認)?|購入履歴|お買い物内容確[定認]|주문내역|訂單紀錄|订单|заказы|оформлени[ея] (заказа|замовлення)|finalizar( a)? compra|(zur )?kasse|pokladna|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
-
-/** Headings of baskets. */
-const BASKET_HEADING =
-  /^((your|my|shopping|ihr|dein|mein|votre|mon|tu|mi|il tuo|o seu|meu|jouw|mijn|din|min|twój|mój) )*((shopping )?(cart|bag|basket|trolley)|(einkaufs)?wagen|warenkorb|panier( d.achat)?|carrito( de (la )?compras?)?|cesta( de (la )?compra)?|carrello|carrinho( de compras)?|sacola|winkel(wagen|mand)(je)?|varukorg|kundvagn|koszyk|カート|買い物かご|장바구니|购物车|購物車|корзина|кошик|košík|košarica|giỏ hàng( của (bạn|tôi))?|keranjang( belanja)?|ตะกร้าสินค้า|سبد خرید|korpa|корпа|кошница|kosár|καλάθι( αγορών)?|sepetim|(alışveriş )?sepeti?|indkøbskurv|kurv|handlekurv|ostoskori|coș(ul)?( de cumpărături)?|עגלת קניות|סל( ה)?קניות|سلة (التسوق|المشتريات)|عربة التسوق)[^a-zà-ž]*$/;
 
 const REMOVE =
   /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
@@ -72,7 +68,7 @@ function kindOf(context: Context): Page {
   if (paths.some((path) => KEEPERS_PATH.test(path)) && !buttonsIn(doc).some(buys)) return "settled";
   const names = paths.map((path) => path.replace(/(\.\w+)?\/?$/, "").replace(/.*\//, ""));
   const isBasket = (name: string) => BASKET_NAMES.includes(name) || BASKET_WORDS.test(name);
-  return names.some(isBasket) || BASKET_HEADING.test(heading) ? "basket" : "other";
+  return names.some(isBasket) || BASKET_TEXT.test(heading) ? "basket" : "other";
 }
 
 function kindOnce(context: Context): Page {

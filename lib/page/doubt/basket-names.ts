@@ -1,9 +1,6 @@
-/** What a link to a basket says, without counts and marks, in lower case. Common practice, no source. */
-export const BASKET_WORDS: ReadonlySet<string> = new Set(
-  "cart|my cart|shopping cart|basket|my basket|shopping basket|bag|my bag|shopping bag|warenkorb|einkaufswagen|panier|mon panier|carrito|mi carrito|cesta|carrello|carrinho|winkelwagen|winkelmand|winkelmandje|varukorg|kundvagn|koszyk|kurv|indkøbskurv|handlekurv|ostoskori|košík|kosár|coș|cos|coșul meu|cosul meu|sepet|sepetim|корзина|кошик|количка|καλάθι|keranjang|giỏ hàng|カート|買い物かご|购物车|購物車|장바구니|سلة|السلة|עגלה|ตะกร้า".split(
-    "|",
-  ),
-);
+/** What the heading of a basket and a link to it say, in lower case; counts and marks may follow. Common practice, no source. */
+export const BASKET_TEXT =
+  /^((your|my|shopping|ihr|dein|mein|votre|mon|tu|mi|il tuo|o seu|meu|jouw|mijn|din|min|twój|mój) )*((shopping )?(cart|bag|basket|trolley)|(einkaufs)?wagen|warenkorb|panier( d.achat)?|carrito( de (la )?compras?)?|cesta( de (la )?compra)?|carrello|carrinho( de compras)?|sacola|winkel(wagen|mand)(je)?|varukorg|kundvagn|koszyk|カート|買い物かご|장바구니|购物车|購物車|корзина|кошик|košík|košarica|giỏ hàng( của (bạn|tôi))?|keranjang( belanja)?|ตะกร้าสินค้า|سبد خرید|korpa|корпа|кошница|kosár|καλάθι( αγορών)?|sepetim|(alışveriş )?sepeti?|indkøbskurv|kurv|handlekurv|ostoskori|coș(ul)?( de cumpărături)?|עגלת קניות|סל( ה)?קניות|(ال)?سلة|سلة (التسوق|المشتريات)|عربة التسوق)[^a-zà-ž]*$/;
 
 /** What addresses call a basket, in the ten languages of slot words and some more. */
 export const BASKET_NAMES: readonly string[] = [

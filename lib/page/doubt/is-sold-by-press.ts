@@ -1,6 +1,7 @@
 import type { Context } from "../context.ts";
 import { allIn } from "../dom/ancestors.ts";
-import { BASKET_NAMES, BASKET_WORDS } from "./basket-names.ts";
+import { plainText } from "../dom/plain-text.ts";
+import { BASKET_NAMES, BASKET_TEXT } from "./basket-names.ts";
 
 /** Links to a basket, and the place of one. */
 const BASKETS = ['[class*="cart" i]', ...BASKET_NAMES.map((name) => `a[href*="/${name}" i]`)].join();
@@ -37,15 +38,8 @@ const MOST_SAID = 300;
 const LONGEST_SAID = 40;
 
 /** Whether a link or a button says no more than "Cart (2)". */
-function saysBasket({ textContent }: Element): boolean {
-  if (textContent.length > LONGEST_SAID) return false;
-  return BASKET_WORDS.has(
-    textContent
-      .replace(/[^\p{L}\p{M} ]/gu, "")
-      .trim()
-      .toLowerCase(),
-  );
-}
+const saysBasket = ({ textContent }: Element): boolean =>
+  textContent.length < LONGEST_SAID && BASKET_TEXT.test(plainText(textContent).toLowerCase());
 
 /** Whether a link or a button of a page says that it leads to a basket. */
 export const namesBasket = (doc: Document): boolean =>

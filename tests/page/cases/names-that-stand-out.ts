@@ -80,7 +80,7 @@ export const NAMES_THAT_STAND_OUT: readonly PageCase[] = [
   {
     name: "the page of one ware where nothing is pressed to buy and a link says that there is a basket",
     url: "http://shop.localhost/details.php?prd=14",
-    body: `<a href="index.php">Acasa</a> <a href="cos.php">Cos</a><div class="detail">${BIG("palton")}<section><h1>Palton din lână</h1><div><span>349.90LEI</span></div></section><button type="button">XS</button><button type="button">S</button><p>Palton cu guler și mâneci lungi.</p></div><h1><span>Tallow &amp; Finch</span></h1>`,
+    body: `<a href="index.php">Acasa</a> <a href="cos.php">Coș</a><div class="detail">${BIG("palton")}<section><h1>Palton din lână</h1><div><span>349.90LEI</span></div></section><button type="button">XS</button><button type="button">S</button><p>Palton cu guler și mâneci lungi.</p></div><h1><span>Tallow &amp; Finch</span></h1>`,
     kind: "product",
     products: [expectedMain("Palton din lână | 349.9 | RON | palton.jpg")],
     layout: true,
