@@ -13,8 +13,6 @@ export interface Context {
   readonly scopes: Places["scopes"];
   readonly language: string;
   readonly hint: MoneyHint;
-  /** What a short text says of money; kept with what was read first, so that the second half needs no second copy. */
-  readonly readTag: Places["readTag"];
   readonly furniture: Furniture;
   readonly described: readonly Described[];
   /** What the data says of the product with this link or name, if anything. */
@@ -24,7 +22,7 @@ export interface Context {
 }
 
 /** What concerns all readings of a document. */
-interface Known extends Omit<Context, "scopes" | "furniture" | "readTag"> {
+interface Known extends Omit<Context, "scopes" | "furniture"> {
   /** Adds what the data in these elements says. */
   learn(scopes: Places["scopes"]): Generator<undefined, void, undefined>;
 }
@@ -103,15 +101,10 @@ function* readDocument(doc: Document): Generator<undefined, Known, undefined> {
 }
 
 /** What the document of these places says; where it was read before, no more than what was added is read. */
-export function* readContext({
-  doc,
-  scopes,
-  whole,
-  readTag,
-}: Places): Generator<undefined, Context, undefined> {
+export function* readContext({ doc, scopes, whole }: Places): Generator<undefined, Context, undefined> {
   const before = whole ? undefined : known.get(doc);
   const read = before ?? (yield* readDocument(doc));
   known.set(doc, read);
   if (before) yield* before.learn(scopes);
-  return { ...read, scopes, readTag, furniture: findFurniture() };
+  return { ...read, scopes, furniture: findFurniture() };
 }

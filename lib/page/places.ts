@@ -1,23 +1,21 @@
 import { isPlain, nearest, within } from "./dom/ancestors.ts";
 import { isCalledProduct, leadsToCollection, leadsToProduct } from "./dom/link.ts";
 import { LEAST_MEMBERS } from "./members.ts";
-import { readTag } from "./money/price.ts";
-import type { WrittenPrice } from "./money/price-leaf.ts";
+import { mentionsPrices } from "./money/mentions-prices.ts";
+import { PICTURES } from "./picture/pictures.ts";
 import { scopesAround } from "./scopes-around.ts";
-import { type Survey, surveyOf } from "./survey.ts";
 
-/** Where products may be on a page, before any is put together. */
+/** Where products may be on a page, before anything of it is read. */
 export interface Places {
   readonly doc: Document;
-  /** What was looked over: the document, or what it added. */
+  /** Whose data is to be read: the document, or what it added. */
   readonly scopes: readonly (Document | Element)[];
-  readonly survey: Survey<WrittenPrice>;
-  /** True where the whole page was looked over: then it may be about one product. */
+  /** What is to be looked over for pictures and prices; none of these lies in another. */
+  readonly roots: readonly Element[];
+  /** True where that is the whole page: then it may be about one product. */
   readonly whole: boolean;
-  /** Whether something besides prices says that there are products: data, markup, addresses. */
-  readonly mayShow: () => boolean;
-  /** What a short text says of money; brought along, so that the second half needs no second copy. */
-  readonly readTag: typeof readTag;
+  /** Whether something besides prices says that there are products, where so many pictures are shown: data, markup, addresses. */
+  readonly mayShow: (pictures: number) => boolean;
 }
 
 /** Links by which a tile without a price may be known; looser than `leadsToProduct`. */
@@ -46,34 +44,36 @@ const isDescribed = (scope: Document | Element): boolean =>
 const PRESSED = 'button,[type=submit],[type=image],[class*="btn"],[class*="cart" i]';
 
 /** The places, or null where nothing can come of them; `described`: data that was added says that there are products. */
-function placesOf(
+function* placesOf(
   doc: Document,
   scopes: Places["scopes"],
-  survey: Places["survey"],
-  whole: boolean,
+  roots: Places["roots"],
   described = false,
-): Places | null {
+): Generator<undefined, Places | null, undefined> {
+  const whole = scopes[0] === doc;
   const lists = () => leadsToCollection(doc.URL) && doc.querySelector(PRODUCT_NAMES) !== null;
-  const shows = () => survey.pictures.length >= LEAST_MEMBERS && doc.querySelector(SHELVES) !== null;
-  const mayShow = () =>
-    described ||
+  const shows = (pictures: number) => pictures >= LEAST_MEMBERS && doc.querySelector(SHELVES) !== null;
+  const tells = (pictures: number) =>
     doc.querySelector(PRODUCT_LINKS) !== null ||
-    (whole && (leadsToProduct(doc.URL) || isCalledProduct(doc.URL) || lists() || shows())) ||
+    (whole && (leadsToProduct(doc.URL) || isCalledProduct(doc.URL) || lists() || shows(pictures))) ||
     isDescribed(doc);
-  const maySell = () => mayShow() || (whole && doc.querySelector(PRESSED) !== null);
-  const isWorthwhile = described || survey.prices.length > 0 || (survey.pictures.length > 0 && maySell());
-  return isWorthwhile ? { doc, scopes, survey, whole, mayShow, readTag } : null;
+  const mayShow = (pictures: number) => described || (pictures > 0 && tells(pictures));
+  const places = { doc, scopes, roots, whole, mayShow };
+  if (described) return places;
+  const { prices, shadows } = yield* mentionsPrices(roots);
+  if (prices) return places;
+  const pictures = [...roots, ...shadows].flatMap((root) => within(root, PICTURES)).length;
+  const isPressed = pictures > 0 && whole && doc.querySelector(PRESSED) !== null;
+  return isPressed || mayShow(pictures) ? places : null;
 }
 
 /**
- * Looks where a document may show products: by its data, its prices and its pictures. Yields often, so that the caller
+ * Looks whether a document may show products: by its data, its prices and its pictures. Yields often, so that the caller
  * can spread the work; nothing on the page is changed. Null where there is no such place.
  */
 export function* findPlaces(doc: Document): Generator<undefined, Places | null, undefined> {
   if (!doc.defaultView || !doc.body) return null;
-  const survey = yield* surveyOf([doc.body]);
-  yield;
-  return placesOf(doc, [doc], survey, true);
+  return yield* placesOf(doc, [doc], [doc.body]);
 }
 
 /** The same in nodes that a page added later, without reading the rest of it again. */
@@ -87,6 +87,5 @@ export function* findAddedPlaces(
   // Data that comes before its tiles is read for them.
   const described = plain.some(isDescribed);
   if (scopes.length === 0 && !described) return null;
-  const survey = yield* surveyOf(scopes);
-  return placesOf(doc, plain, survey, false, described);
+  return yield* placesOf(doc, plain, scopes, described);
 }

@@ -10,6 +10,7 @@ import { settleSurvey } from "./money/settle-money.ts";
 import { withoutOtherButtons } from "./money/without-other-buttons.ts";
 import type { Places } from "./places.ts";
 import type { FoundPage, FoundProduct } from "./product.ts";
+import { surveyOf } from "./survey.ts";
 import { readTiles, tileClusters } from "./tile/read-tiles.ts";
 import { relatedTiles } from "./tile/related.ts";
 import { withoutHiddenCards } from "./tile/without-hidden-cards.ts";
@@ -34,9 +35,11 @@ function without(draft: MainDraft, others: ReadonlyMap<Element, readonly Element
  * changed. `doubted` hears what was taken for a product and is none.
  */
 export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
-  const seen = withoutOtherButtons(found.survey);
+  const seen = withoutOtherButtons(yield* surveyOf(found.roots));
+  const pictures = seen.pictures.length;
   const mayShow = () =>
-    found.mayShow() || (found.whole && (buttonsIn(found.doc).some(buys) || namesBasket(found.doc)));
+    found.mayShow(pictures) ||
+    (pictures > 0 && found.whole && (buttonsIn(found.doc).some(buys) || namesBasket(found.doc)));
   if (seen.prices.length === 0 && !mayShow()) return { kind: "none", products: [] };
   yield;
   const context = yield* readContext(found);

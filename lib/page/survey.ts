@@ -1,17 +1,15 @@
 import { countUp, nameOf, within } from "./dom/ancestors.ts";
+import { MOST_NODES, MOST_SHADOWS, NODES_STRIDE } from "./dom/bounds.ts";
 import { pricesBelow } from "./money/price-column.ts";
 import { type PriceLeaf, priceInField, priceLeafAt, type WrittenPrice } from "./money/price-leaf.ts";
 import { BROKEN, SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 import { PICTURES } from "./picture/pictures.ts";
 import { promisesPicture } from "./picture/promises-picture.ts";
 
-/** Bounds on hostile pages. */
+/** A bound on hostile pages. */
 const MOST_PICTURES = 4000;
-const MOST_NODES = 200_000;
-const MOST_SHADOWS = 4000;
-/** Work between two yields: pictures, or steps over the page's elements and texts. */
+/** Pictures looked at between two yields. */
 const PICTURES_STRIDE = 20;
-const NODES_STRIDE = 60;
 
 const ICON_NAME =
   /(?<![a-z])(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)(?![a-z])/i;

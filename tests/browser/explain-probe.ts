@@ -6,6 +6,7 @@ import { namesMoney } from "../../lib/page/money/scan-money.ts";
 import { settleSurvey } from "../../lib/page/money/settle-money.ts";
 import { findPlaces } from "../../lib/page/places.ts";
 import { readPlaces } from "../../lib/page/read-places.ts";
+import { surveyOf } from "../../lib/page/survey.ts";
 import { finish } from "../page/finish.ts";
 
 /** Texts with money that are told of at most: a page may be full of them. */
@@ -51,7 +52,8 @@ export function tell(): Told {
   const products = places ? finish(readPlaces(places, hear)).products : [];
   known.push(...products.map(({ root }) => root));
   const context = places && finish(readContext(places));
-  const clusters = places && context ? finish(clustersOf(settleSurvey(places.survey, context.hint))) : [];
+  const clusters =
+    places && context ? finish(clustersOf(settleSurvey(finish(surveyOf(places.roots)), context.hint))) : [];
   const crowded = clusters.filter(({ holdsMore, pictures }) => holdsMore && pictures.length > 0);
   const walker = document.createTreeWalker(document.body, 4);
   for (let node = walker.nextNode(), n = 0; node && n < MOST_TEXTS; node = walker.nextNode()) {

@@ -7,6 +7,7 @@ import { hasWord } from "../dom/letters.ts";
 import { isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
 import { headingText, nameKey } from "../dom/plain-text.ts";
 import { namesVoucher } from "../doubt/offers-no-ware.ts";
+import { readTag } from "../money/price.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
 import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";
@@ -125,7 +126,7 @@ export function* mainDraft(
     const { isApart, isHidden } = context.furniture;
     return meet !== null && above.has(meet) && !inTile(control) && !(isApart(control) && isHidden(control));
   };
-  const { amounts, words } = context.readTag(written);
+  const { amounts, words } = readTag(written);
   // What stands behind an amount is what it is for: "89.99 / piece".
   const [amount] = amounts;
   const isName = amount

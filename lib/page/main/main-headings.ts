@@ -6,6 +6,7 @@ import { letters } from "../dom/letters.ts";
 import { linkUrl } from "../dom/link.ts";
 import { headingText, nameKey, plainText, TITLE_BREAK } from "../dom/plain-text.ts";
 import { saysOtherwise } from "../doubt/offers-no-ware.ts";
+import { readTag } from "../money/price.ts";
 import { isPriceLabel } from "../money/price-label.ts";
 import type { Survey } from "../survey.ts";
 import { isSticker } from "../tile/stickers.ts";
@@ -142,8 +143,7 @@ const isBanner = (heading: Element): boolean =>
 /** Headings of the first rank that say what this page is about: neither the shop's name nor what any product's page says. */
 export const firstRank = (context: Context): readonly Element[] =>
   shownIn(context, "h1").filter(
-    (heading) =>
-      !namesTheShop(heading) && !isAboutAny(heading) && !context.readTag(headingText(heading)).denied,
+    (heading) => !namesTheShop(heading) && !isAboutAny(heading) && !readTag(headingText(heading)).denied,
   );
 
 /** What a table or a list of facts says is the name of a product, with its label where both are one text. */

@@ -5,6 +5,7 @@ import { isCalledDetail, leadsToProduct } from "../dom/link.ts";
 import { plainText } from "../dom/plain-text.ts";
 import { barePrices, headedPrices, labelledPrices, loneNumber } from "../money/bare-price.ts";
 import { isStruck } from "../money/is-struck.ts";
+import { readTag } from "../money/price.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
 import { settleMoney } from "../money/settle-money.ts";
 import { isAside, isNamedPart } from "../money/what-for.ts";
@@ -15,7 +16,7 @@ export const isAddressed = ({ URL: here }: Document): boolean => leadsToProduct(
 /** The price that a button names ("Add to bag, $188"). */
 export function priceOn(button: Element, context: Context): PriceLeaf[] {
   const text = plainText(button.textContent);
-  const { amounts: written, words, denied } = context.readTag(text);
+  const { amounts: written, words, denied } = readTag(text);
   const amounts = settleMoney(written, context.hint);
   return denied || amounts.length === 0 ? [] : [{ element: button, text, tag: text, words, amounts }];
 }

@@ -3,6 +3,7 @@ import { parentOf } from "../dom/ancestors.ts";
 import { labelled } from "../dom/labelled.ts";
 import { plainText } from "../dom/plain-text.ts";
 import { LEAST_MEMBERS } from "../members.ts";
+import { readTag } from "./price.ts";
 import { PRICE_LABEL } from "./price-label.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
 import { settleMoney } from "./settle-money.ts";
@@ -24,7 +25,7 @@ const LABEL = new RegExp(
 const NUMBER = /^\d[\d.,’' ]*$/;
 
 /** An amount without a sign, as money is written without one: "49,-". */
-function leafOf(element: Element, text: string, { readTag, hint }: Context): readonly PriceLeaf[] {
+function leafOf(element: Element, text: string, { hint }: Context): readonly PriceLeaf[] {
   const amounts = settleMoney(readTag(`${text},-`).amounts, hint);
   return amounts.length > 0 ? [{ element, text, tag: text, words: "", amounts }] : [];
 }

@@ -2,10 +2,7 @@ import { parentOf } from "../dom/ancestors.ts";
 import { readTag } from "./price.ts";
 import { isPriceLabel } from "./price-label.ts";
 import type { WrittenPrice } from "./price-leaf.ts";
-
-/** Characters of the longest, and with the white space that lays out its source. */
-const LONGEST_LABEL = 10;
-const LONGEST_SOURCE = 120;
+import { LONGEST_SOURCE } from "./tag-size.ts";
 
 /** A table has at least so many columns and rows below its head; no more rows are looked at. */
 const LEAST_COLUMNS = 3;
@@ -30,9 +27,7 @@ function cellAround(label: Node): Element | null {
 /** The prices without a sign below a label that heads their column, in a table of whatever elements; none for any other text. */
 export function pricesBelow(label: Node): readonly WrittenPrice[] {
   const written = label.nodeType === 3 ? (label.nodeValue ?? "") : "";
-  if (written.length > LONGEST_SOURCE) return [];
-  const said = written.trim();
-  if (said.length === 0 || said.length > LONGEST_LABEL || !isPriceLabel(said)) return [];
+  if (written.length > LONGEST_SOURCE || !isPriceLabel(written.trim())) return [];
   const cell = cellAround(label);
   const head = cell && parentOf(cell);
   const columns = head?.children.length ?? 0;

@@ -5,7 +5,8 @@ import { LONGEST_SIGN } from "./money-signs.ts";
 import { type Amount, readTag, type Tag, type WrittenAmount } from "./price.ts";
 import { LABELLED_PRICE } from "./price-label.ts";
 import { PRICE_NAME } from "./price-name.ts";
-import { DIGITS } from "./scan-money.ts";
+import { DIGITS, FIGURE } from "./scan-money.ts";
+import { LONGEST_SOURCE, LONGEST_TAG, STEPS_UP } from "./tag-size.ts";
 import { PART_NAME } from "./what-for.ts";
 
 /** A short piece of text on the page that shows a price, as it is written. */
@@ -26,13 +27,6 @@ export interface PriceLeaf extends WrittenPrice {
 
 /** A price tag has few words beside the figures ("Regular price", "From"); a sentence has more. */
 const MOST_LETTERS = 28;
-const LONGEST_TAG = 90;
-/** The same with the white space that its source is laid out by. */
-const LONGEST_SOURCE = 900;
-/** How many elements up a price that is cut into several ("$", "49", "99") is put together again. */
-const STEPS_UP = 3;
-
-const FIGURE = new RegExp(`[${DIGITS}]`);
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–~〜～-]+$`);
 const NUMBER = /^[\d.,' ]+$/;
 /** What says behind a number that it is the lowest of some. */

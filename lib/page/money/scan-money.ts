@@ -22,6 +22,7 @@ const GAP = 2;
 
 /** Digits of the scripts that prices are written in, for a class of characters: plain, wide, Arabic, Persian, Devanagari, Bengali. */
 export const DIGITS = "\\d０-９٠-٩۰-۹०-९০-৯";
+export const FIGURE = new RegExp(`[${DIGITS}]`);
 
 /** Other scripts' digits, wide forms and spaces of any width in the plain ones; Arabic digits end in their value, Indian ones in six more. */
 const plainDigits = (text: string): string =>

@@ -13,10 +13,7 @@ function isOnOther({ element }: WrittenPrice): boolean {
   return ![...(parentOf(button)?.children ?? [])].some((one) => one.localName === "button" && buys(one));
 }
 
-/**
- * What a page shows without the prices on buttons that do not buy. What says to buy in all languages is known to the
- * second half alone, since it is long.
- */
+/** What a page shows without the prices on buttons that do not buy. */
 export function withoutOtherButtons(survey: Survey<WrittenPrice>): Survey<WrittenPrice> {
   const prices = survey.prices.filter((price) => !isOnOther(price));
   if (prices.length === survey.prices.length) return survey;

@@ -2,6 +2,7 @@ import type { Context } from "../context.ts";
 import { isPlain, within } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { headingText } from "../dom/plain-text.ts";
+import { readTag } from "../money/price.ts";
 import type { Survey } from "../survey.ts";
 import { isCommon, nameInHeading } from "./brands.ts";
 
@@ -18,7 +19,7 @@ export function headBefore(tile: Element, survey: Survey, context: Context): str
   const inside = [...tile.querySelectorAll(HEADING)];
   if (inside.length === 0) return "";
   const isPrice = (heading: Element) =>
-    survey.pricesIn.has(heading) && letters(context.readTag(headingText(heading)).words) < SHORTEST_NAME;
+    survey.pricesIn.has(heading) && letters(readTag(headingText(heading)).words) < SHORTEST_NAME;
   const own = inside.filter((heading) => !isPrice(heading));
   const head = within(before, HEADING).find((heading) => !isCommon(heading, context));
   return head && own.every((heading) => isCommon(heading, context)) ? nameInHeading(head, context) : "";

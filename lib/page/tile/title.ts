@@ -6,6 +6,7 @@ import { linkUrl } from "../dom/link.ts";
 import { pathOf } from "../dom/page-heading.ts";
 import { bareName, linesOf, nameKey, plainKey, plainText } from "../dom/plain-text.ts";
 import { isStruck } from "../money/is-struck.ts";
+import { readTag } from "../money/price.ts";
 import { LABELLED_PRICE } from "../money/price-label.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
 import { isCommon, nameInHeading, namesAnyPicture } from "./brands.ts";
@@ -46,7 +47,7 @@ function spelledIn(address: string | null): string {
 }
 
 /** Whether a text is an amount with no more than short words. */
-function saysOnlyMoney(text: string, { readTag }: Context): boolean {
+function saysOnlyMoney(text: string): boolean {
   if (!/\d/.test(text)) return false;
   const { amounts, words } = readTag(text);
   return amounts.length > 0 && words.split(/\s+/).every((word) => letters(word) < SHORTEST_NAME);
@@ -119,7 +120,7 @@ export function titleIn(
     const isBehind = guess?.from === null && named !== null && parent.closest("td") !== named;
     const score = (guess?.score ?? 0) - (isLate ? LATE : 0) - (isBehind ? BEHIND : 0);
     const isBetter = guess && score > best.score && !(price && score <= UNTOLD);
-    if (!isBetter || (!price && saysOnlyMoney(part, context))) continue;
+    if (!isBetter || (!price && saysOnlyMoney(part))) continue;
     best = price ? { text: plainText(price.words), from: null, score } : { ...guess, score };
     if (score > UNTOLD) named = parent.closest("td");
   }
