@@ -13,7 +13,7 @@ const PICTURES_STRIDE = 20;
 
 const ICON_NAME =
   /(?<![a-z])(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)(?![a-z])/i;
-const LOGO_FILE = /\blogo|[-_]logo/i;
+const LOGO_FILE = /\blogo|[-_]logo|(?<![a-z])swatch/i;
 /** Where shops keep the marks on their buttons, and what turns while something comes. */
 const ICON_FILE = /\/icons?\/|[/_-](pre)?load(er|ing)[^/]*\.(gif|svg)/i;
 

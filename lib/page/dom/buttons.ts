@@ -1,4 +1,4 @@
-import { allIn } from "./ancestors.ts";
+import { allIn, nameOf, parentOf } from "./ancestors.ts";
 
 /** Buttons looked at. */
 const MOST_BUTTONS = 400;
@@ -8,6 +8,16 @@ const BUY =
   /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online|via|on)\b|(buy|inquire|enquire|inquiry|enquiry|comprar|consultar|beli|pesan) (on|via|by|por|pelo|no|lewat) ?whats ?app|jetzt bestellen|(?<!re)commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen|korb)|warenkorb hinzu|ausverkauft|ajouter (au|à (mon|la)) panier|mettre au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar(?! (ingresso|entrada|bil[lh]et|boleto))|aggiungi al|nel carrello|(in|aan) (de |het |mijn )?winkel|lägg i|i (varukorg|kundvagn)|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|til kurv|legg i|kjøp nå|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|în coş|in cos\b|adaug[aă]|в ко(рзину|личката|шик)|у кошик|у корпу|до кошика|купить(?! билет)|купити(?! квит)|купи\b|καλάθι|αγορά|カート|かご|カゴ|購入|注文する|加入|购买|[到入加]购物车|加購|구매(?! ?(안내|후기|내역|가이드|평))|장바구니|담기|[أإا]ضا?ف[ةه]?.{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|สั่งซื้อ|หยิบใส่|vào giỏ|mua ngay|chọn mua|keranjang|troli|\bbeli\b|pesan sekarang|pedir|hacer pedido|fazer pedido|encargar|afegeix a|saskira|cistella|lisää koriin|lisa korvi|í körfu|në shportë|во кошничка|səbət|savatga|себетке|сагсанд|զամբյուղ|კალათა|به سبد|کارٹ میں|কার্টে|কিনুন|खरीद|कार्ट|add-?_?(to-?_?)?(cart|bag|basket|item)|cart\/add/i;
 /** Pictures of a cart that are pressed, by the name of their file. */
 const PRESSED_CART = /(^|[/_-])(cart|basket|buy|buy_?(car|cart|now))\.(gif|jpe?g|png|webp)$/i;
+
+/** What markup calls a button that buys, or what is around it alone. */
+const CALLED_BUY = /(^|[\s_-])buy([\s_-]|$)/i;
+
+/** Whether a button is called so, whatever it says. */
+function isCalledBuy(button: Element): boolean {
+  const around = parentOf(button);
+  const names = around?.childElementCount === 1 ? `${nameOf(button)} ${nameOf(around)}` : nameOf(button);
+  return button.tagName === "BUTTON" && CALLED_BUY.test(names);
+}
 
 /** What leads to a basket and puts nothing in. */
 const LOOKS =
@@ -28,6 +38,7 @@ export const buys = (button: Element): boolean => {
   const said = ["class", "id", "value", "action", "alt", "src"].map((name) => button.getAttribute(name));
   const text = button.textContent.slice(0, 200).replace(/\s+/g, " ");
   if (BUY.test(said.join("\n")) || button.getAttribute("name") === "add") return true;
+  if (isCalledBuy(button)) return true;
   if (button.matches("[type=image]") && PRESSED_CART.test(button.getAttribute("src") ?? "")) return true;
   return (BUY.test(text.slice(0, 80)) && !LOOKS.test(text)) || BUY_ALONE.test(text);
 };

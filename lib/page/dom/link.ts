@@ -3,7 +3,7 @@ import { letters } from "./letters.ts";
 
 /** Links of a tile that lead elsewhere: to a basket, a list, a picture file or the page that shows it large, a script. */
 const ELSEWHERE =
-  /\.(jpe?g|png|webp|gif|avif)(\?|$)|[/?&](cart|basket|wishlist|login|account|compare|add-to-cart|quick-?view|(popup[-_]?|view[-_]?|big[-_]?)image|image[-_]?(view|popup|zoom))\b/i;
+  /\.(jpe?g|png|webp|gif|avif)(\?|$)|[/?&]((cart|basket)(?!\/([\w/]*\/)?(product|item|goods)[-_]?(detail|view|info|show))|wishlist|login|account|compare|add-to-cart|quick-?view|(popup[-_]?|view[-_]?|big[-_]?)image|image[-_]?(view|popup|zoom))\b/i;
 
 /** Links to a whole group of products. */
 const GROUP =

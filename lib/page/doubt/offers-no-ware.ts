@@ -11,6 +11,7 @@ import {
   CALL,
   COURSES,
   FACT,
+  FOR_SALE,
   HEADING,
   HIRE,
   HOUSE,
@@ -148,6 +149,7 @@ export function offersNoWare(one: FoundProduct): boolean {
   const { parts, link, price, image } = one;
   if (isWare(one)) return false;
   const text = linesOf(parts, MOST_TEXT).toLowerCase();
+  if (FOR_SALE.test(text)) return false;
   return (
     (price !== null && isFortune(price)) ||
     PATH.test(pathOf(link).replace(/[^/]+\/?$/, "")) ||

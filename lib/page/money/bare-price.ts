@@ -54,8 +54,8 @@ export function labelledPrices(context: Context): readonly PriceLeaf[] {
   return found;
 }
 
-/** Whole numbers as prices are, in their own element; and years. */
-const WHOLE_NUMBER = /^\d{3,8}$/;
+/** Numbers as prices are, in their own element: whole, or as programs write a fraction ("64.5", "510000.0"); and years. */
+const LONE_NUMBER = /^(\d{3,8}|\d{2,8}\.\d{1,2})$/;
 const YEAR = /^(19|20)\d\d$/;
 /** What says that something else follows. */
 const LABEL_END = /[:：]\s*$/;
@@ -68,8 +68,8 @@ function numbersIn(tile: Element): readonly Element[] {
   const found: Element[] = [];
   for (let seen = 0; seen < MOST_TEXTS && walker.nextNode(); seen++) {
     const holder = parentOf(walker.currentNode);
-    if (!holder || !WHOLE_NUMBER.test(walker.currentNode.nodeValue?.trim() ?? "")) continue;
-    const isAlone = holder.childElementCount === 0 && WHOLE_NUMBER.test(holder.textContent.trim());
+    if (!holder || !LONE_NUMBER.test(walker.currentNode.nodeValue?.trim() ?? "")) continue;
+    const isAlone = holder.childElementCount === 0 && LONE_NUMBER.test(holder.textContent.trim());
     if (isAlone && !LABEL_END.test(holder.previousElementSibling?.textContent ?? "")) found.push(holder);
   }
   return found;

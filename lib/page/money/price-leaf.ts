@@ -57,15 +57,18 @@ function joinedText(element: Element, displayed = false): string {
   const walker = element.ownerDocument.createTreeWalker(element, 4);
   let text = "";
   let gap = "\n";
+  let isBroken = false;
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const raw = node.nodeValue ?? "";
     const piece = raw.trim();
     if (piece && displayed && parentOf(node)?.checkVisibility() === false) continue;
     if (isGap(raw, 0, 1) && (piece || !standsBeside(node))) gap = " ";
+    isBroken ||= node.previousSibling?.nodeName === "BR";
     if (!piece) continue;
     if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
-    else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += gap;
+    else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += isBroken ? "\n" : gap;
     text += piece;
+    isBroken = false;
     gap = isGap(raw, raw.length - 1, -1) ? " " : "\n";
   }
   return text;
@@ -99,6 +102,33 @@ function saidIn(beside: Node | null): string {
 
 /** What a text node says; "" for anything else. */
 const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
+
+/** A text with those that nothing or comments part it from, as frameworks write one line in pieces ("Rs", "1500"). */
+interface Run {
+  readonly written: string;
+  readonly last: Node;
+}
+
+/** What of a line goes on in this text; elements end it. */
+const isPiece = (node: Node | null): node is Node => node?.nodeType === 3 || node?.nodeType === 8;
+
+/** The run that begins with a text; null where the text goes on with one before it. */
+function runFrom(node: Node): Run | null {
+  for (let before = node.previousSibling; isPiece(before); before = before.previousSibling)
+    if (before.nodeType === 3) return null;
+  let written = node.nodeValue ?? "";
+  let last = node;
+  for (
+    let next = node.nextSibling;
+    isPiece(next) && written.length < LONGEST_SOURCE;
+    next = next.nextSibling
+  ) {
+    if (next.nodeType !== 3) continue;
+    written += next.nodeValue;
+    last = next;
+  }
+  return { written, last };
+}
 
 /** The node before, white space apart. */
 function nodeBefore({ previousSibling }: Node): Node | null {
@@ -168,9 +198,9 @@ const NO_TAG = "script,style,noscript,template,option,label[for],label:has(input
  * The price in words with a number at their end, whose sign is the next element ("from 5 600<i>₽</i>"), or at their
  * start, whose sign is the one before ("<i>$</i>12.00 / on sale"); or null.
  */
-function signedAside(node: Node, element: Element, text: string): WrittenPrice | null {
+function signedAside(node: Node, { last }: Run, element: Element, text: string): WrittenPrice | null {
   const before = /^\d/.test(text) ? saidIn(node.previousSibling) : "";
-  const sign = before || (/\d$/.test(text) ? saidIn(node.nextSibling) : "");
+  const sign = before || (/\d$/.test(text) ? saidIn(last.nextSibling) : "");
   if (!sign || sign.length > LONGEST_SIGN || letters(text) > MOST_LETTERS || element.closest(NO_TAG))
     return null;
   const tag = before ? `${sign}${text}` : `${text} ${sign}`;
@@ -178,18 +208,18 @@ function signedAside(node: Node, element: Element, text: string): WrittenPrice |
   return denied || amounts.length === 0 ? null : { element, text: tag, tag, words, amounts };
 }
 
-/** The price tag that a text node belongs to, or null where it is none. */
+/** The price tag that a text node belongs to, with what goes on in the next, or null where it is none. */
 export function priceLeafAt(node: Node): WrittenPrice | null {
-  const written = node.nodeValue ?? "";
-  if (!FIGURE.test(written)) return null;
-  if (written.length > LONGEST_SOURCE) return null;
+  const run = node.nodeType === 3 ? runFrom(node) : null;
+  const written = run?.written ?? "";
+  if (!run || !FIGURE.test(written) || written.length > LONGEST_SOURCE) return null;
   const text = written.replace(/\s+/g, " ").trim();
   const element = parentOf(node);
   if (!element || text.length > LONGEST_TAG) return null;
   const alone = readTag(letters(text) > MOST_LETTERS ? "" : text);
   const own = alone.amounts;
   if (own.length === 0 && !FIGURES.test(text))
-    return signedAside(node, element, text) ?? labelledAlone(node, element, text);
+    return signedAside(node, run, element, text) ?? labelledAlone(node, element, text);
   if (element.closest(NO_TAG)) return null;
   // A button says its price in full: "Add to bag for €49".
   if (own.length === 0 && element.closest("button")) return null;

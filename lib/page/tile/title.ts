@@ -7,7 +7,7 @@ import { pathOf } from "../dom/page-heading.ts";
 import { bareName, linesOf, nameKey, plainKey, plainText } from "../dom/plain-text.ts";
 import { isStruck } from "../money/is-struck.ts";
 import { readTag } from "../money/price.ts";
-import { LABELLED_PRICE } from "../money/price-label.ts";
+import { isPriceLabel, LABELLED_PRICE } from "../money/price-label.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
 import { isCommon, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { largerThan } from "./larger-text.ts";
@@ -52,6 +52,9 @@ function saysOnlyMoney(text: string): boolean {
   const { amounts, words } = readTag(text);
   return amounts.length > 0 && words.split(/\s+/).every((word) => letters(word) < SHORTEST_NAME);
 }
+
+/** Whether the words beside an amount tell that it is the price. */
+const isOfPrice = (words: string): boolean => LABELLED_PRICE.test(words.toLowerCase()) || isPriceLabel(words);
 
 /** A name without the prices that stand behind it in one heading or link. */
 function withoutPrices(name: string, heading: Element, prices: readonly PriceLeaf[]): string {
@@ -112,7 +115,7 @@ export function titleIn(
     const part = written.replace(/\s+/g, " ").trim();
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && (letters(price.words) < SHORTEST_NAME || isStruck(price.element))) continue;
-    if (price && LABELLED_PRICE.test(price.words.toLowerCase())) continue;
+    if (price && isOfPrice(price.words)) continue;
     n++;
     const guess = weigh(written, parent, where, address, told, best.score, context);
     const isLate = guess?.from === null && first !== undefined && follows(first.element, parent);

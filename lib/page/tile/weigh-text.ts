@@ -25,6 +25,9 @@ const FACTS = /\s[·•|]\s/;
 /** Nor is a sentence, or a label with what it is for. */
 const NO_NAME = /[.。!?…]$|^[^:：]{1,24}[:：] ?\S/;
 
+/** A label with a long number: "Model: 6765". */
+const NUMBERED = /^[^:：\d]{2,24}[:：]\s*\d[\d-]{3,}$/;
+
 /** A short word and how many of that, or how much less: "pcs(282)", "58% off". */
 const COUNT = /^(\p{L}{0,9}\.? ?\(\d[\d.,]*k?\)|[-–+]?\d+ ?% ?\p{L}{0,9})$/u;
 
@@ -146,7 +149,7 @@ export function weigh(
   const text = isTold ? own : from ? whole : plainText(wholeLine(written, holder));
   const key = nameKey(text);
   if (ACTION.test(text) || TAX.test(text) || (!marked && (isSticker(text) || COUNT.test(text)))) score -= 5;
-  if (key.length < 3 || ABOUT.test(text)) score -= 4;
+  if (key.length < 3 || ABOUT.test(text) || NUMBERED.test(text)) score -= 4;
   if (LABEL.test(text)) score -= 6;
   else if (isLabelledName(text)) score += CALLED;
   if (text.length > 120 || (isHeading && namesPart(text))) score -= 3;

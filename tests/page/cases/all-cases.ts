@@ -2,6 +2,7 @@ import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
 import { BESIDE_THE_NAME } from "./beside-the-name.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { FLAGS_AND_COLUMNS } from "./flags-and-columns.ts";
+import { IN_PIECES } from "./in-pieces.ts";
 import { LAYERS_AND_SPANS } from "./layers-and-spans.ts";
 import { LEFT_UNSAID } from "./left-unsaid.ts";
 import { LINES_AND_LABELS } from "./lines-and-labels.ts";
@@ -88,4 +89,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["what is left unsaid", LEFT_UNSAID],
   ["amounts without a sign", WITHOUT_A_SIGN],
   ["names that stand out", NAMES_THAT_STAND_OUT],
+  ["lines in pieces", IN_PIECES],
 ];

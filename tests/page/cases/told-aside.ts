@@ -5,7 +5,7 @@ export const TOLD_ASIDE: readonly PageCase[] = [
   {
     name: "a label and a price as the last line of a paragraph of prose",
     lang: "de",
-    body: `${["Sieb aus Bambus", "Besen aus Bambus", "Kanne aus Eisen"].map((name, i) => `<div class="c">${i === 1 ? "" : picture(`tee-${i}`)}<p class="t">${name}, von Hand gemacht. Es hält lange und ist umweltfreundlich, auch im täglichen Gebrauch. </br> Preis: 1${i},99 €</p>${i === 1 ? picture(`tee-${i}`) : ""}</div></br>`).join("")}`,
+    body: `${["Sieb aus Bambus", "Besen aus Bambus", "Kanne aus Eisen"].map((name, i) => `<div class="c">${i === 1 ? "" : picture(`tee-${i}`)}<p class="t">${name}, von Hand gemacht. Es hält lange und ist umweltfreundlich, auch im täglichen Gebrauch. <br> Preis: 1${i},99 €</p>${i === 1 ? picture(`tee-${i}`) : ""}</div></br>`).join("")}`,
     kind: "listing",
     products: expected(
       "Sieb aus Bambus, von Hand gemacht. Es hält lange und ist umweltfreundlich, auch im täglichen Gebrauch. | 10.99 | EUR | tee-0.jpg",
