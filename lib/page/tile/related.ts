@@ -1,5 +1,6 @@
 import type { Cluster, Clustered } from "../clusters.ts";
 import { allIn, follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
+import { leadsToProduct, linkAway } from "../dom/link.ts";
 import { plainText } from "../dom/plain-text.ts";
 import type { MainDraft } from "../main/main-draft.ts";
 import { kindOf } from "../members.ts";
@@ -26,11 +27,18 @@ const MOST_TEXT = 600;
 const RELATED =
   /\b(related|similar|other) (products?|items?|goods|styles)|(may|might|could|will|ll) (also )?(like|love|enjoy)|also (bought|viewed|liked?)|recommended|complete (the|your) look|(goes|wear|pairs?|style) (it )?(well |great )?with|more like this|ähnliche (produkte|artikel)|(könnte|dürfte) (ihnen|dir|sie|dich)|passt (gut )?(dazu|zu)|dazu passt|(weitere|verwandte) (produkte|artikel)|kunden kauften|(produits|articles) (similaires|associés|apparentés|liés|complémentaires)|vous (aimerez|pourriez|aimeriez)|dans la même|(productos|artículos) (relacionados|similares|recomendados)|(te|le) pued[ea]n? (que te )?(gustar|interesar)|también (te|le) |produtos (relacionados|semelhantes|similares|recomendados)|você (também )?(pode|vai)|quem (viu|comprou)|prodotti (correlati|simili|consigliati)|potrebbe(ro)? (anche )?(piacer|interessar)|gerelateerde|vergelijkbare|misschien (ook|vind)|relaterade|liknande|lignende|relater(te|ede)|(kanske|kan) (också|også)|samankaltais|liittyvät|podobne|powiązane|(mogą|może) (ci|cię|państ)|polecane|(souvis|súvis)|podobné|mohlo by|kapcsolódó|hasonló|produse (similare|asemănătoare|recomandate|înrudite)|s-ar putea|похожие|с этим товаром|рекоменд|сопутств|смотрите также|вам (может|также|понрав)|схожі|супутні|подібн|свързани|подобни|σχετικά|παρόμοια|benzer|ilgili ürün|önerilen|mungkin.{0,12}suka|produk (terkait|serupa|lain)|sản phẩm (liên quan|tương tự|cùng (loại|thương hiệu)|khác)|có thể bạn|สินค้า(ที่เกี่ยวข้อง|แนะนำ|ใกล้เคียง)|関連(商品|アイテム)|おすすめ|こちらも|相[关關](商品|[产產]品|推[荐薦])|猜你喜[欢歡]|관련 ?상품|추천 ?상품|비슷한|함께 (본|구매)|(منتجات|سلع) (ذات صلة|مشابهة|مماثلة)|قد (يعجبك|تعجبك)|محصولات (مرتبط|مشابه)|מוצרים (דומים|קשורים)|अन्य उत्पाद|संबंधित/iu;
 
-/** Whether an element has a picture of these and few words, as a tile without a price does. */
-const looksLikeTile = (element: Element, pictures: readonly Element[]): boolean =>
-  /\p{L}{2}/u.test(element.textContent) &&
-  element.textContent.length < MOST_TEXT &&
-  pictures.some((picture) => element.contains(picture));
+const WORD = /\p{L}{2}/u;
+
+/** Whether a picture says what it shows and leads to a product. */
+const isNamedLink = (picture: Element): boolean =>
+  WORD.test(picture.getAttribute("alt") ?? "") && leadsToProduct(linkAway(picture) ?? "");
+
+/** Whether an element has a picture of these and few words, as a tile without a price does; or one that tells as much. */
+function looksLikeTile(element: Element, pictures: readonly Element[]): boolean {
+  const isShort = element.textContent.length < MOST_TEXT;
+  const own = isShort ? pictures.filter((picture) => element.contains(picture)) : [];
+  return WORD.test(element.textContent) ? own.length > 0 : own.some(isNamedLink);
+}
 
 /** The members of the list that a heading announces: that of the `first` picture behind it. */
 function announcedBy(heading: Element, first: Element, pictures: readonly Element[]): readonly Element[] {

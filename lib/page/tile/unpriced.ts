@@ -16,14 +16,14 @@ const LEVELS = 7;
 const MOST_PICTURES = 4;
 /** The same with the copies that a carousel in it makes. */
 const MOST_COPIES = 24;
-/** Characters in one, white space and all. */
-const MOST_TEXT = 1500;
+/** Characters in one, white space and all: templates indent by hundreds. */
+const MOST_TEXT = 4000;
 /** Pictures looked at between two yields. */
 const STRIDE = 20;
 
 const TILE_NAME =
   /(^|[\s_-])product(?!s|-?(categor|grid|list|gallery|media|image|thumb))([\s_-]|$)|product-?(card|item|tile)/i;
-const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|article/i;
+const GROUP_NAME = /categor|(?<!product[-_])collection|promo|banner|campaign|editorial|blog|article/i;
 
 /** A kind whose outermost element has a class. */
 const CALLED = /^\S+ [^\s>]/;

@@ -154,4 +154,29 @@ export const IN_PIECES: readonly PageCase[] = [
     ),
     layout: true,
   },
+  {
+    name: "pictures alone, each called by its name and leading to its page, under a heading that announces them",
+    lang: "ru",
+    url: "http://shop.localhost/product/31",
+    body: `<a href="/basket">Корзина</a><form action="/basket/add/"><div><h2>Брошь «Клевер»</h2><table><tr><td><b>Цвет:</b> серебро</td></tr></table><input type="submit" value="в корзину"></div><div>${BIG("klever")}<div class="analog"><h3>Похожие броши</h3><ul>${[
+      ["vasilek", "Брошь «Василёк»", 34],
+      ["ryabina", "Брошь «Рябина»", 35],
+      ["omela", "Брошь «Омела»", 38],
+    ]
+      .map(
+        ([slug, name, id]) =>
+          `<li><a href="/product/${id}"><img src="/i/${slug}.jpg" alt="${name}" width="80" height="96"></a></li>`,
+      )
+      .join("")}</ul></div></div></form>`,
+    kind: "product",
+    products: [
+      expectedMain("Брошь «Клевер» | | | klever.jpg"),
+      ...expected(
+        "Брошь «Василёк» | | | vasilek.jpg",
+        "Брошь «Рябина» | | | ryabina.jpg",
+        "Брошь «Омела» | | | omela.jpg",
+      ),
+    ],
+    layout: true,
+  },
 ];
