@@ -40,8 +40,14 @@ const isDescribed = (scope: Document | Element): boolean =>
   within(scope, DESCRIBED).length > 0 ||
   within(scope, 'script[type*="ld+json" i]').some(({ textContent }) => DESCRIBES.test(textContent));
 
+/** What addresses of baskets have in them, besides "cart". */
+const BASKETS = ["basket", "carrinho", "carrito", "carrello", "panier", "warenkorb", "winkel", "koszyk"];
+
 /** What could be pressed to buy: without it, a page that shows no price sells nothing. */
-const PRESSED = 'button,[type=submit],[type=image],[class*="btn"],[class*="cart" i]';
+const PRESSED = [
+  'button,[type=submit],[type=image],[class*="btn"],[class*="cart" i]',
+  ...["cart", ...BASKETS].map((name) => `a[href*="${name}" i]`),
+].join();
 
 /** The places, or null where nothing can come of them; `described`: data that was added says that there are products. */
 function* placesOf(

@@ -15,7 +15,8 @@ const ICON_NAME =
   /(?<![a-z])(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)(?![a-z])/i;
 const LOGO_FILE = /\blogo|[-_]logo|(?<![a-z])swatch/i;
 /** Where shops keep the marks on their buttons, and what turns while something comes. */
-const ICON_FILE = /\/icons?\/|[/_-](pre)?load(er|ing)[^/]*\.(gif|svg)/i;
+const ICON_FILE =
+  /\/icons?\/|[/_-](pre)?load(er|ing)[^/]*\.(gif|svg)|(?<![a-z])(zoom|search|eye|arrow|close|plus|minus|cart|basket|user|check|share|menu)(?![a-z])[^/]*\.svg/i;
 
 /** What a stretch of page shows that products are made of; `P`: its prices as written, or with their currency. */
 export interface Survey<P extends WrittenPrice = PriceLeaf> {

@@ -5,7 +5,7 @@ const MOST_BUTTONS = 400;
 
 /** What says to buy, in some forty languages. Common practice, no source. */
 const BUY =
-  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online|via|on)\b|(buy|inquire|enquire|inquiry|enquiry|comprar|consultar|beli|pesan) (on|via|by|por|pelo|no|lewat) ?whats ?app|jetzt bestellen|(?<!re)commander|zamów|beställ|pre-?order|sold out|in den (warenkorb|einkaufswagen|korb)|warenkorb hinzu|ausverkauft|ajouter (au|à (mon|la)) panier|mettre au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar(?! (ingresso|entrada|bil[lh]et|boleto))|aggiungi al|nel carrello|(in|aan) (de |het |mijn )?winkel|lägg i|i (varukorg|kundvagn)|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|til kurv|legg i|kjøp nå|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|în coş|in cos\b|adaug[aă]|в ко(рзину|личката|шик)|у кошик|у корпу|до кошика|купить(?! билет)|купити(?! квит)|купи\b|καλάθι|αγορά|カート|かご|カゴ|購入|注文する|加入|购买|[到入加]购物车|加購|구매(?! ?(안내|후기|내역|가이드|평))|장바구니|담기|[أإا]ضا?ف[ةه]?.{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|สั่งซื้อ|หยิบใส่|vào giỏ|mua ngay|chọn mua|keranjang|troli|\bbeli\b|pesan sekarang|pedir|hacer pedido|fazer pedido|encargar|afegeix a|saskira|cistella|lisää koriin|lisa korvi|í körfu|në shportë|во кошничка|səbət|savatga|себетке|сагсанд|զամբյուղ|კალათა|به سبد|کارٹ میں|কার্টে|কিনুন|खरीद|कार्ट|add-?_?(to-?_?)?(cart|bag|basket|item)|cart\/add/i;
+  /add to (my )?(cart|bag|basket|trolley)|buy (it )?now|order (now|here|by|online|via|on)\b|(buy|inquire|enquire|inquiry|enquiry|comprar|consultar|beli|pesan) (on|via|by|por|pelo|no|lewat) ?whats ?app|jetzt bestellen|(?<!re)commander|zamów|beställ|pre-?order|sold out|in (den |deinen |ihren )?(warenkorb|einkaufswagen|korb)|warenkorb hinzu|ausverkauft|ajouter (au|à (mon|la)) panier|mettre au panier|(añadir|agregar|adicionar)(?!.{1,12}(cuenta|conta|favorit|lista|dese))|comprar(?! (ingresso|entrada|bil[lh]et|boleto))|aggiungi al|nel carrello|(in|aan) (de |het |mijn )?winkel|lägg i|i (varukorg|kundvagn)|köp|do (koszyka|torby)|do košíku|koupit|kúpiť|kosárba|sepete|satın al|læg i|til kurv|legg i|kjøp nå|ostoskoriin|\bosta\b|ostukorvi|grozā|krepšel|u ko(šaric|rp)u|v košarico|în coș|în coş|in cos\b|adaug[aă]|в ко(рзину|личката|шик)|у кошик|у корпу|до кошика|купить(?! билет)|купити(?! квит)|купи\b|καλάθι|αγορά|カート|かご|カゴ|購入|注文する|加入|购买|[到入加]购物车|加購|구매(?! ?(안내|후기|내역|가이드|평))|장바구니|담기|[أإا]ضا?ف[ةه]?.{0,9}(سل|عرب|حقيب)|اشتر|شراء|سبد خرید|לעגלה|לסל|เพิ่มลง|ใส่ตะกร้า|สั่งซื้อ|หยิบใส่|vào giỏ|mua ngay|chọn mua|keranjang|troli|\bbeli\b|pesan sekarang|pedir|hacer pedido|fazer pedido|encargar|afegeix a|saskira|cistella|lisää koriin|lisa korvi|í körfu|në shportë|во кошничка|səbət|savatga|себетке|сагсанд|զամբյուղ|კალათა|به سبد|کارٹ میں|কার্টে|কিনুন|खरीद|कार्ट|add-?_?(to-?_?)?(cart|bag|basket|item)|cart\/add/i;
 /** Pictures of a cart that are pressed, by the name of their file. */
 const PRESSED_CART = /(^|[/_-])(cart|basket|buy|buy_?(car|cart|now))\.(gif|jpe?g|png|webp)$/i;
 
@@ -25,7 +25,7 @@ const LOOKS =
 
 /** What says so where it is all that is said. */
 const BUY_ALONE =
-  /^[^\p{L}]*(buy|purchase|kaufen|bestellen|acheter|acquista|ordina|(koop|bestel)( nu)?|kopen|kup|zamawiam|osta|köp|køb|kjøp|pesan|купи(ть)?|заказать|buy now!?|购买|買う|구매하기)[^\p{L}]*$/iu;
+  /^[^\p{L}]*(buy|purchase|kaufen|bestellen|acheter|acquista( ora| subito)?|ordina|(koop|bestel)( nu)?|kopen|kup|zamawiam|osta|köp|køb|kjøp|pesan|купи(ть)?|заказать|buy now!?|购买|買う|구매하기)[^\p{L}]*$/iu;
 const BUTTONS =
   'button,[type=submit],[type=image],input[type=button],[role=button],a[class*="cart"],a[class*="btn" i],a[class*="button" i],a[href*="add="],form[action*="cart/add"],div[class*="cart" i],span[class*="cart" i],div[class*="basket"],div[class*="winkel"],span.btn,div.btn,span[class^="button"]';
 
@@ -40,8 +40,12 @@ export const buys = (button: Element): boolean => {
   if (BUY.test(said.join("\n")) || button.getAttribute("name") === "add") return true;
   if (isCalledBuy(button)) return true;
   if (button.matches("[type=image]") && PRESSED_CART.test(button.getAttribute("src") ?? "")) return true;
-  return (BUY.test(text.slice(0, 80)) && !LOOKS.test(text)) || BUY_ALONE.test(text);
+  return saysToBuy(text.slice(0, 80));
 };
+
+/** Whether a text says to buy, or that something is sold out. */
+export const saysToBuy = (text: string): boolean =>
+  (BUY.test(text) && !LOOKS.test(text)) || BUY_ALONE.test(text);
 
 /** Whether an element is a button itself and not what lies around some. */
 const isOne = (element: Element): boolean =>
@@ -63,6 +67,10 @@ export function* buyingLinksIn(doc: Document): Generator<undefined, readonly Ele
   }
   return found;
 }
+
+/** Whether something in an element says to buy, a button or a plain link. */
+export const sells = (element: Element): boolean =>
+  buttonsIn(element).some(buys) || allIn(element, "a[href]").slice(0, MOST_BUTTONS).some(buys);
 
 /** Fields in a document that say how many to buy: beside a price they tell as much as a button in any language. */
 export const quantitiesIn = (doc: Document): readonly Element[] =>

@@ -25,7 +25,7 @@ const PRODUCT_ROUTE =
 
 /** Links to one product; a list may lie in the same folder. */
 const PRODUCT_PATH =
-  /\/(products?([-_]?details?)?|produkte?|produkty|produits?|producto?s?|produtos?|prodott[oi]|produse?|proizvod[ai]?|termek(ek)?|vyrobek|urun(ler)?|san-pham|tovary?|tuote|item|p|dp)\/(?!(list|index|search|categor\w*|all|new|best)([./?#]|$))[^/]+/i;
+  /\/(products?([-_]?details?)?|produk(te?|ty)?|produits?|producto?s?|produtos?|prodott[oi]|produse?|proizvod[ai]?|termek(ek)?|vyrobek|urun(ler)?|san-pham|tovary?|tuote|item|p|dp)\/(?!(list|index|search|categor\w*|all|new|best)([./?#]|$))[^/]+/i;
 
 /** Whether a link leads, by its wording, to one product. */
 export const leadsToProduct = (link: string): boolean =>

@@ -41,7 +41,7 @@ const MOST_TEXT = 600;
 
 /** Names of more than one word that addresses give a basket; bags are wares as well. */
 const BASKET_WORDS =
-  /^((show|view|my|shop|shopping|goto|see|list)[-_]?(cart|basket)|(cart|basket)[-_]?(list|view|page|show|index|items|details?))$/;
+  /^((show|view|my|shop|shopping|goto|see|list)[-_]?(cart|basket)|(cart|basket)[-_]?(list|view|page|show|index|items|details?|added|add)|add(ed)?[-_]?to[-_]?(cart|basket))$/;
 
 /** What addresses call the list of what a person would like to have: nothing there is taken, though all can be removed. */
 const WISHED_PATH =

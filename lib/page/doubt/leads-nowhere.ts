@@ -1,13 +1,18 @@
 import type { Context } from "../context.ts";
-import { allIn } from "../dom/ancestors.ts";
-import { buttonsIn, buys } from "../dom/buttons.ts";
+import { allIn, parentOf } from "../dom/ancestors.ts";
+import { buttonsIn, buys, sells } from "../dom/buttons.ts";
 import { leadsToProduct } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
+import { kindOf, LEAST_MEMBERS } from "../members.ts";
 import type { FoundProduct } from "../product.ts";
 import { isSoldByPress } from "./is-sold-by-press.ts";
 
 /** Links and buttons looked at in one tile. */
 const MOST_PRESSED = 40;
+
+/** Elements around a member of a list, and other members looked at. */
+const MOST_WRAPS = 4;
+const MOST_OTHERS = 12;
 
 /** What can be pressed on; a link to another part of the same page leads nowhere. */
 const PRESSED =
@@ -22,6 +27,23 @@ const looksPressed = (element: Element | null): boolean =>
   element !== null &&
   (element.closest(PRESSED) !== null ||
     element.ownerDocument.defaultView?.getComputedStyle(element).cursor === "pointer");
+
+/** What programs that draw a page themselves draw it into: they listen to presses without saying so. */
+const DRAWN = "#__nuxt,#__next,#app,#root,app-root,[data-reactroot],[data-v-app]";
+
+/** Whether an element stands in a list, or what is around it does, of which most others can be bought. */
+function isAmongSold(element: Element | undefined): boolean {
+  let member = element;
+  for (let wraps = 0; member && wraps < MOST_WRAPS; wraps++) {
+    const list = parentOf(member);
+    const kind = kindOf(member);
+    const others = [...(list?.children ?? [])].filter((one) => one !== member && kindOf(one) === kind);
+    if (others.length + 1 >= LEAST_MEMBERS)
+      return 2 * others.slice(0, MOST_OTHERS).filter(sells).length > Math.min(others.length, MOST_OTHERS);
+    member = list ?? undefined;
+  }
+  return false;
+}
 
 /** Languages whose calls to buy and to see more are known. */
 const SPOKEN = /^(en|de|fr|es|it|pt|nl|sv|pl|ja)\b/i;
@@ -39,10 +61,13 @@ export function leadsNowhere(
   if (leadsToProduct(link ?? "") || looksPressed(image) || parts.some(looksPressed)) return false;
   if (parts.some((part) => buttonsIn(part).some(buys))) return false;
   const all = parts.flatMap((part) => allIn(part, PRESSED)).slice(0, MOST_PRESSED);
-  if (all.length === 0) return othersLead || isSoldByPress(context);
+  if (all.length === 0)
+    return (
+      (othersLead || (isSoldByPress(context) && !context.doc.querySelector(DRAWN))) && !isAmongSold(parts[0])
+    );
   if (context.language && !SPOKEN.test(context.language)) return false;
   const name = nameKey(title);
-  return !all.some((pressed) => {
+  const isTold = all.some((pressed) => {
     // A number alone counts who likes it.
     const said = nameKey(`${pressed.textContent} ${pressed.getAttribute("aria-label") ?? ""}`).replace(
       /^\d+$/,
@@ -51,4 +76,5 @@ export function leadsNowhere(
     const text = `${pressed.textContent} ${pressed.className}`.slice(0, 200);
     return said === "" || said.includes(name) || name.includes(said) || DETAILS.test(text);
   });
+  return !isTold && !isAmongSold(parts[0]);
 }

@@ -1,6 +1,6 @@
 import type { Cluster, Clustered } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { countUp, follows, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { countUp, follows, nameOf, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { isCrumb } from "../dom/is-crumb.ts";
 import { hasWord } from "../dom/letters.ts";
@@ -93,9 +93,16 @@ function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
 export const pageLink = (doc: Document): string =>
   doc.querySelector("link[rel=canonical]")?.getAttribute("href") || doc.URL;
 
-/** What a heading says, or the one right after it that begins with that and says more: the first is the maker. */
+/** What markup calls the maker of a product, and its name. */
+const MAKER = /brand|vendor|maker|designer|marca|marke|marque/i;
+const NAME = /(?<![a-z])(name|title)(?![a-z])/i;
+
+/** What a heading says, or what is called a name right after it where it is called a maker, or the heading right after it that begins with that and says more. */
 function nameBy(heading: Element): string {
   const written = headingText(heading);
+  const behind = heading.nextElementSibling ?? parentOf(heading)?.nextElementSibling;
+  const name = MAKER.test(nameOf(heading)) && behind && NAME.test(nameOf(behind)) ? headingText(behind) : "";
+  if (hasWord(name)) return name;
   const next = heading.nextElementSibling;
   const more = next && /^H[2-4]$/.test(next.tagName) ? headingText(next) : "";
   const [first = ""] = more.startsWith(`${written} `) ? more.slice(written.length + 1).split(" ") : [];

@@ -5,6 +5,7 @@ import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts"
 import { nameKey, plainText } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
 import { saysOtherwise, sellsNothing } from "../doubt/offers-no-ware.ts";
+import { LEAST_MEMBERS } from "../members.ts";
 import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
 import { tilesBeside } from "./tiles-beside.ts";
@@ -112,13 +113,15 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   yield;
   let sales: readonly Element[] | null = null;
   let nameless: MainDraft | null = null;
-  const named = own && own.names.length > 0 ? [own.names] : mainHeadings(survey, context);
+  const named = own && own.names.length > 0 ? [own.names] : mainHeadings(survey, context, buttons);
   for (const headings of named) {
     yield;
     if (!headings) continue;
     const found: MainDraft[] = [];
+    const isOfList = headings.filter((heading) => !isLoose(heading)).length >= LEAST_MEMBERS;
     for (const heading of headings) {
       yield;
+      if (isOfList && !isLoose(heading)) continue;
       // Other headings than those of the first rank must stand in no tile; what is less likely to name it before what buys.
       if (heading.tagName !== "H1" && !(isLoose(heading) && heads(heading, own?.cluster.root))) continue;
       if (sales && !sales.some((sale) => follows(heading, sale))) continue;

@@ -3,6 +3,7 @@ import { parentOf } from "../dom/ancestors.ts";
 import { labelled } from "../dom/labelled.ts";
 import { plainText } from "../dom/plain-text.ts";
 import { LEAST_MEMBERS } from "../members.ts";
+import { isStruck } from "./is-struck.ts";
 import { readTag } from "./price.ts";
 import { PRICE_LABEL } from "./price-label.ts";
 import type { PriceLeaf } from "./price-leaf.ts";
@@ -62,6 +63,13 @@ const LABEL_END = /[:：]\s*$/;
 /** The part of the tiles that must show one. */
 const MOST_OF_THEM = 0.75;
 
+/** What an element says apart from what is in it. */
+const ownText = ({ childNodes }: Element): string =>
+  [...childNodes]
+    .map((node) => (node.nodeType === 3 ? node.nodeValue : ""))
+    .join(" ")
+    .trim();
+
 /** The elements in a tile that a number is all of, and that no label names. */
 function numbersIn(tile: Element): readonly Element[] {
   const walker = tile.ownerDocument.createTreeWalker(tile, 4);
@@ -69,8 +77,9 @@ function numbersIn(tile: Element): readonly Element[] {
   for (let seen = 0; seen < MOST_TEXTS && walker.nextNode(); seen++) {
     const holder = parentOf(walker.currentNode);
     if (!holder || !LONE_NUMBER.test(walker.currentNode.nodeValue?.trim() ?? "")) continue;
-    const isAlone = holder.childElementCount === 0 && LONE_NUMBER.test(holder.textContent.trim());
-    if (isAlone && !LABEL_END.test(holder.previousElementSibling?.textContent ?? "")) found.push(holder);
+    const isAlone = [...holder.children].every(isStruck) && LONE_NUMBER.test(ownText(holder));
+    if (isAlone && !isStruck(holder) && !LABEL_END.test(holder.previousElementSibling?.textContent ?? ""))
+      found.push(holder);
   }
   return found;
 }
@@ -78,7 +87,7 @@ function numbersIn(tile: Element): readonly Element[] {
 /** The price in a block of what is sold there, where one whole number stands in it and no other. */
 export function loneNumber(block: Element, context: Context): readonly PriceLeaf[] {
   const [number, ...more] = numbersIn(block);
-  const text = number?.textContent.trim() ?? "";
+  const text = number ? ownText(number) : "";
   return number && more.length === 0 && !YEAR.test(text) ? leafOf(number, text, context) : [];
 }
 
@@ -94,7 +103,7 @@ export function numberedPrices(
   const said = new Set<string>();
   for (const tile of tiles.slice(0, MOST_TILES)) {
     const [number, ...more] = numbersIn(tile);
-    const text = number?.textContent.trim() ?? "";
+    const text = number ? ownText(number) : "";
     if (!number || more.length > 0) continue;
     said.add(text);
     found.set(tile, leafOf(number, text, context));

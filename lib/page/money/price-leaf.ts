@@ -1,4 +1,4 @@
-import { parentOf } from "../dom/ancestors.ts";
+import { nameOf, parentOf } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { iconSign } from "./icon-sign.ts";
 import { LONGEST_SIGN } from "./money-signs.ts";
@@ -86,8 +86,9 @@ const sameWhole = (a: readonly Sum[], b: readonly Sum[]): boolean =>
 /** Where a sentence ends and another begins. */
 const SENTENCE_END = /\p{L}[.!?。]\s*\p{Lu}|。./u;
 
-/** Whether a text stands in a paragraph of prose, by itself or as a few of its words. */
+/** Whether a text stands in a paragraph of prose, by itself or as a few of its words that markup calls no price. */
 function isInProse(element: Element): boolean {
+  if (element.tagName !== "P" && PRICE_NAME.test(nameOf(element))) return false;
   const around = parentOf(element);
   const block = element.tagName === "P" || around?.tagName !== "P" ? element : around;
   return block.tagName === "P" && lengthOf(block) > LONGEST_TAG && SENTENCE_END.test(block.textContent);
@@ -149,6 +150,13 @@ const isLabelled = (node: Node, text: string): boolean =>
   [text, saidBefore(node).slice(0, LONGEST_TAG) + text].some((said) =>
     LABELLED_PRICE.test(said.toLowerCase()),
   );
+
+/** Whether a label right before an amount denies that it is a price: "<b>You save:</b> 600 kr". */
+function isDeniedBefore(node: Node, text: string): boolean {
+  const before = saidBefore(node);
+  const isLabel = before.length < LONGEST_TAG && /[:：]$/.test(before) && !FIGURE.test(before);
+  return isLabel && readTag(`${before} ${text}`).denied;
+}
 
 /** The number without a sign behind a label that says it is a price: "Price: 240", in one text or behind its element; or null. */
 function labelledAlone(node: Node, element: Element, text: string): WrittenPrice | null {
@@ -227,7 +235,7 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (own.length > 0) {
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
     const beside = tagAround(parentOf(element), text, alone);
-    if (beside?.denied || (!beside && alone.denied)) return null;
+    if (beside?.denied || (!beside && (alone.denied || isDeniedBefore(node, text)))) return null;
     // Where other amounts stand beside it, what its own element says of it ("net").
     const inside = beside ?? tagAround(element, text, alone);
     const { tag, amounts } = inside?.denied === false ? inside : { tag: text, amounts: own };

@@ -1,6 +1,6 @@
 import type { Context } from "../context.ts";
 import { addTo, nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
-import { buttonsIn, buys } from "../dom/buttons.ts";
+import { sells } from "../dom/buttons.ts";
 import { leadsToCollection, leadsToGroup } from "../dom/link.ts";
 import { pathsOf } from "../dom/page-heading.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
@@ -20,7 +20,7 @@ const MOST = 200;
 /** Pictures looked at between two yields. */
 const STRIDE = 4;
 /** Characters of a member, white space and all. */
-const MOST_TEXT = 1500;
+const MOST_TEXT = 4000;
 /** Characters of a heading that announces them. */
 const LONGEST_HEADING = 60;
 /** Words of a product's name, on an average; groups have fewer. Of letters in scripts that part no words. */
@@ -51,17 +51,23 @@ function* listsOf(
   pictures: readonly Element[],
 ): Generator<undefined, readonly ReadonlyMap<Element, readonly Element[]>[], undefined> {
   const lists = new Map<Element, Map<string, Map<Element, Element[]>>>();
+  const put = (list: Element, kind: string, member: Element, picture: Element) => {
+    const kinds = lists.get(list) ?? new Map<string, Map<Element, Element[]>>();
+    const members = kinds.get(kind) ?? new Map<Element, Element[]>();
+    addTo(members, member, picture);
+    kinds.set(kind, members);
+    lists.set(list, kinds);
+  };
   for (const [i, picture] of pictures.slice(0, MOST).entries()) {
     if (i % STRIDE === 0) yield;
     let member = picture;
     for (let level = 0; level < LEVELS; level++) {
       const list = parentOf(member);
       if (!list || WHOLE.test(list.tagName) || member.textContent.length > MOST_TEXT) break;
-      const kinds = lists.get(list) ?? new Map<string, Map<Element, Element[]>>();
-      const members = kinds.get(kindOf(member)) ?? new Map<Element, Element[]>();
-      addTo(members, member, picture);
-      kinds.set(kindOf(member), members);
-      lists.set(list, kinds);
+      put(list, kindOf(member), member, picture);
+      // Members may stand in rows: those of all are one list.
+      const rows = parentOf(list);
+      if (rows && !WHOLE.test(list.tagName)) put(rows, `${kindOf(list)}>${kindOf(member)}`, member, picture);
       member = list;
     }
   }
@@ -83,6 +89,18 @@ function headOf(list: Element | null): "wares" | "others" | "" {
   const said = list ? headingsAbove(list).filter(({ length }) => length < LONGEST_HEADING) : [];
   if (said.some((one) => NO_WARES.test(one))) return "others";
   return said.some((one) => WARES.test(one)) ? "wares" : "";
+}
+
+/** Of members that lie in each other the outermost, but not where it holds several. */
+function withoutNested(
+  shelves: ReadonlyMap<Element, readonly Element[]>,
+): ReadonlyMap<Element, readonly Element[]> {
+  const kept = new Map(shelves);
+  for (const root of shelves.keys()) {
+    const inner = [...shelves.keys()].filter((other) => other !== root && root.contains(other));
+    for (const nested of inner.length > 1 ? [root] : inner) kept.delete(nested);
+  }
+  return kept;
 }
 
 /**
@@ -121,7 +139,7 @@ export function* shelfTiles(
       const isTile = TILE_NAME.test(nameOf(root)) && product.link === null;
       if (isTile || names.some((name) => PRICE_NAME.test(name))) titled++;
       if (names.some((name) => PRODUCT_NAME.test(name))) called++;
-      if (buttonsIn(root).some(buys)) bought++;
+      if (sells(root)) bought++;
       products.push(product);
       found.set(root, pictures);
     }
@@ -139,8 +157,10 @@ export function* shelfTiles(
     const calls = isMost(called, all) || (words >= NAME_WORDS && isCalledShop(context));
     const named = words >= TILE_WORDS || titled === all;
     const headed = calls && named && head === "wares";
-    if (headed || (alone && (sold || told)))
+    // Nothing leads from them, on the page of all that a shop has: wares of a word each.
+    const shown = isMost(called, all) && isCalledShop(context) && products.every(({ link }) => link === null);
+    if (headed || (alone && (sold || told || shown)))
       for (const [root, pictures] of found) shelves.set(root, pictures);
   }
-  return shelves;
+  return withoutNested(shelves);
 }

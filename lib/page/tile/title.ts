@@ -56,9 +56,12 @@ function saysOnlyMoney(text: string): boolean {
 /** Whether the words beside an amount tell that it is the price. */
 const isOfPrice = (words: string): boolean => LABELLED_PRICE.test(words.toLowerCase()) || isPriceLabel(words);
 
-/** A name without the prices that stand behind it in one heading or link. */
-function withoutPrices(name: string, heading: Element, prices: readonly PriceLeaf[]): string {
+/** A name without the prices that stand before or behind it in one heading or link. */
+function withoutPrices(written: string, heading: Element, prices: readonly PriceLeaf[]): string {
   const inside = prices.filter(({ element }) => heading !== element && heading.contains(element));
+  let name = written;
+  for (const { text } of inside)
+    if (name.startsWith(plainText(text))) name = name.slice(plainText(text).length).trim();
   const at = Math.min(
     ...inside.map(({ text }) => name.indexOf(plainText(text))).filter((found) => found > 0),
   );

@@ -1,5 +1,6 @@
 import type { Context } from "../context.ts";
 import { parentOf } from "../dom/ancestors.ts";
+import { saysToBuy } from "../dom/buttons.ts";
 import { linkUrl } from "../dom/link.ts";
 import { isLabelledName, nameKey, plainKey, plainText } from "../dom/plain-text.ts";
 import { namesPart } from "../main/main-headings.ts";
@@ -57,7 +58,7 @@ const LONGEST_MARKED = 160;
 /** What it counts that the picture or the link is called just so; a heading counts as much as a part of that. */
 const TOLD_WHOLE = 3.5;
 
-/** What it counts against a text that it stands on a button. */
+/** What it counts against a text that it stands on a button, or says what one does. */
 const PRESSED = 6;
 
 /** What it counts that a label says so. */
@@ -163,6 +164,7 @@ export function weigh(
   score += marked && isHeading ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
   if (!marked && text.length <= LONGEST_TOLD) score += loudness(holder, parts);
   if (score > least && (isConcealed(holder, parts) || (!marked && liesOver(holder)))) score -= 2;
+  if (score > least && !marked && saysToBuy(text)) score -= PRESSED;
   return { text, from, score };
 }
 

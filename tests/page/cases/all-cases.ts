@@ -10,6 +10,7 @@ import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
 import { NAMES_AMONG_BADGES } from "./names-among-badges.ts";
 import { NAMES_AND_SIGNS } from "./names-and-signs.ts";
+import { NAMES_OF_PAGES } from "./names-of-pages.ts";
 import { NAMES_THAT_STAND_OUT } from "./names-that-stand-out.ts";
 import type { PageCase } from "./page-case.ts";
 import { PAGES_OF_SERVICES } from "./pages-of-services.ts";
@@ -90,4 +91,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["amounts without a sign", WITHOUT_A_SIGN],
   ["names that stand out", NAMES_THAT_STAND_OUT],
   ["lines in pieces", IN_PIECES],
+  ["names of pages", NAMES_OF_PAGES],
 ];
