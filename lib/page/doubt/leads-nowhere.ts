@@ -63,7 +63,7 @@ export function leadsNowhere(
   const all = parts.flatMap((part) => allIn(part, PRESSED)).slice(0, MOST_PRESSED);
   if (all.length === 0)
     return (
-      (othersLead || (isSoldByPress(context) && !context.doc.querySelector(DRAWN))) && !isAmongSold(parts[0])
+      (othersLead || isSoldByPress(context)) && !context.doc.querySelector(DRAWN) && !isAmongSold(parts[0])
     );
   if (context.language && !SPOKEN.test(context.language)) return false;
   const name = nameKey(title);

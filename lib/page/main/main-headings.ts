@@ -66,7 +66,7 @@ const ABOUT_ANY =
 
 /** Nor does a fact of any product, or a remark. */
 const FACT =
-  /^(colou?rs?|farben?|couleurs?|colou?re?s?|cor(es)?|colori?|kleur|färg|kolor|barva|цвет|колір|renk|warna|màu( sắc)?|颜色|顏色|カラー|색상|sizes?|größen?|tailles?|tallas?|tamanhos?|taglie?|maat|storlek|rozmiary?|размер|розмір|beden|ukuran|kích (cỡ|thước)|尺码|尺碼|サイズ|사이즈|delivery|доставка|model) ?[:：]|^[（(][^（()）]*[)）]$|^((收藏|推[荐薦]|分享) ?)+$/;
+  /^(colou?rs?|farben?|couleurs?|colores|cor(es)?|colori?|kleur|färg|kolor|barva|цвет|колір|renk|warna|màu( sắc)?|颜色|顏色|カラー|색상|sizes?|größen?|tailles?|tallas?|tamanhos?|taglie?|maat|storlek|rozmiary?|размер|розмір|beden|ukuran|kích (cỡ|thước)|尺码|尺碼|サイズ|사이즈|delivery|доставка|model) ?[:：]|^[（(][^（()）]*[)）]$|^((收藏|推[荐薦]|分享) ?)+$/;
 
 /** Nor does what says how it is sent. */
 const ABOUT_SENDING =
@@ -214,8 +214,8 @@ export function* mainHeadings(
   const small = shown("h5,h6").filter((heading) => !leadsElsewhere(heading) && !isAboutAny(heading));
   if (small.length > 0) yield small;
   const pressed = buttons.filter((one) => buys(one) && !furniture.isApart(one));
-  const isMarked = new Set(buttonsIn(context.doc));
-  const marked = pressed.filter((one) => isMarked.has(one));
+  const proper = new Set(buttonsIn(context.doc));
+  const marked = pressed.filter((one) => proper.has(one));
   const isOther = saysOtherwise(context);
   const large = isOther ? null : largestBy(marked.length > 0 ? marked : pressed, survey);
   if (large) yield [large];

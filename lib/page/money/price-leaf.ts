@@ -218,7 +218,8 @@ function signedAside(node: Node, { last }: Run, element: Element, text: string):
 
 /** The price tag that a text node belongs to, with what goes on in the next, or null where it is none. */
 export function priceLeafAt(node: Node): WrittenPrice | null {
-  const run = node.nodeType === 3 ? runFrom(node) : null;
+  if (node.nodeType !== 3 || !(isPiece(node.nextSibling) || FIGURE.test(node.nodeValue ?? ""))) return null;
+  const run = runFrom(node);
   const written = run?.written ?? "";
   if (!run || !FIGURE.test(written) || written.length > LONGEST_SOURCE) return null;
   const text = written.replace(/\s+/g, " ").trim();

@@ -3,6 +3,7 @@ import { allIn } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { headingText, nameKey } from "../dom/plain-text.ts";
 import { learned } from "../learned.ts";
+import { LEAST_MEMBERS } from "../members.ts";
 
 /** Headings looked at in one reading. */
 const MOST_HEADINGS = 2000;
@@ -33,28 +34,45 @@ const restsOf = learned(
   },
 );
 
-/** How often headings say the same. */
-const countsOf = learned(
-  () => new Map<string, number>(),
-  (known, scopes) => {
+/** What headings say, and how often. */
+interface Said {
+  readonly counts: Map<string, number>;
+  /** The same for each tag with its classes: what all of those say together. */
+  readonly kinds: Map<string, { readonly names: Set<string>; count: number }>;
+}
+
+const kindOf = ({ tagName, classList }: Element): string => `${tagName} ${classList.value}`;
+
+const saidOf = learned(
+  (): Said => ({ counts: new Map(), kinds: new Map() }),
+  ({ counts, kinds }, scopes) => {
     const headings = scopes.flatMap((scope) => allIn(scope, "h2,h3,h4,h5,h6"));
     for (const heading of headings.slice(0, MOST_HEADINGS)) {
       const key = nameKey(heading.textContent);
-      known.set(key, (known.get(key) ?? 0) + 1);
+      counts.set(key, (counts.get(key) ?? 0) + 1);
+      const kind = kinds.get(kindOf(heading)) ?? { names: new Set(), count: 0 };
+      kind.names.add(key);
+      kind.count++;
+      kinds.set(kindOf(heading), kind);
     }
   },
 );
 
-/** How much a heading is like others, from 0 (there is no second) up to 1: names differ, brands and makers come again. */
-export const commonness = (heading: Element, context: Context): number =>
-  1 - 1 / (countsOf(context).get(nameKey(heading.textContent)) ?? 1);
+/** How often a heading says what others do, from 0 (there is no second) up to 1. */
+const repeated = (heading: Element, context: Context): number =>
+  1 - 1 / (saidOf(context).counts.get(nameKey(heading.textContent)) ?? 1);
+
+/** How much a heading is like others, or all of its kind are, from 0 up to 1: names differ, brands and makers come again. */
+export function commonness(heading: Element, context: Context): number {
+  const { names, count } = saidOf(context).kinds.get(kindOf(heading)) ?? { names: new Set(), count: 0 };
+  return Math.max(repeated(heading, context), count < LEAST_MEMBERS ? 0 : 1 - names.size / count);
+}
 
 /** As common as what three headings say. */
 const COMMON = 1 - 1 / 3;
 
 /** Whether a heading says what others say, too: "Description", the name of a group. */
-export const isCommon = (heading: Element, context: Context): boolean =>
-  commonness(heading, context) >= COMMON;
+export const isCommon = (heading: Element, context: Context): boolean => repeated(heading, context) >= COMMON;
 
 /** Pictures looked at in one reading, and places that those of one name lead to, or files of it, from which on it is no product's. */
 const MOST_PICTURES = 2000;
@@ -95,7 +113,7 @@ export function namesAnyPicture(name: string, parts: readonly Element[], context
 
 /** Learns what a page's headings and pictures have in common, in several steps: the first name that is asked for needs it. */
 export function* learnNames(context: Context): Generator<undefined, void, undefined> {
-  for (const learn of [restsOf, countsOf, calledOf]) {
+  for (const learn of [restsOf, saidOf, calledOf]) {
     learn(context);
     yield;
   }

@@ -283,4 +283,26 @@ export const NAMES_OF_PAGES: readonly PageCase[] = [
     kind: "none",
     products: [],
   },
+  {
+    name: "a maker that one tile alone has, where those of others come again",
+    head: GRID,
+    body: `<h1>Saris</h1><div class="g">${[
+      ["ochre", "Vale House", "Ochre georgette sari"],
+      ["ivory", "Vale House", "Ivory chanderi sari"],
+      ["rose", "Loom of Kashi", "Rose banarasi sari"],
+      ["sage", "Vale House", "Sage organza sari"],
+    ]
+      .map(
+        ([slug, maker, name], i) =>
+          `<div><a href="/saris/${slug}">${picture(slug ?? "")}<div><h6>${maker}</h6><h4>${name}</h4><h5>£${i + 1}40</h5></div></a></div>`,
+      )
+      .join("")}</div>`,
+    kind: "listing",
+    products: expected(
+      "Ochre georgette sari | 140 | GBP | ochre.jpg",
+      "Ivory chanderi sari | 240 | GBP | ivory.jpg",
+      "Rose banarasi sari | 340 | GBP | rose.jpg",
+      "Sage organza sari | 440 | GBP | sage.jpg",
+    ),
+  },
 ];
