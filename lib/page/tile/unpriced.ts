@@ -16,8 +16,9 @@ const LEVELS = 7;
 const MOST_PICTURES = 4;
 /** The same with the copies that a carousel in it makes. */
 const MOST_COPIES = 24;
-/** Characters in one, white space and all: templates indent by hundreds. */
-const MOST_TEXT = 4000;
+/** Characters in one; with their white space, since templates indent by hundreds. */
+const MOST_TEXT = 1500;
+const MOST_SOURCE = 4000;
 /** Pictures looked at between two yields. */
 const STRIDE = 20;
 
@@ -45,6 +46,10 @@ interface Unpriced {
   readonly like: string;
 }
 
+/** Whether a text is longer than that of a tile. */
+const isLong = (text: string): boolean =>
+  text.length > MOST_TEXT && (text.length > MOST_SOURCE || text.replace(/\s+/g, " ").length > MOST_TEXT);
+
 /** Whether an element says more than what a badge on its picture does. */
 function saysMore(element: Element): boolean {
   const badge = element.querySelector('[class*="stock" i],[class*="badge" i],[class*="label" i]');
@@ -70,7 +75,7 @@ function rootAround(
   for (let level = 0; up && level < LEVELS; up = parentOf(up), level++) {
     // A custom element's name tells as a class does.
     const name = up.localName.includes("-") ? `${nameOf(up)} ${up.localName}` : nameOf(up);
-    if (up.textContent.length > MOST_TEXT) return null;
+    if (isLong(up.textContent)) return null;
     const crowded = survey.pricesIn.has(up) || isCrowded(up, survey.picturesIn.get(up) ?? 0);
     if (crowded || GROUP_NAME.test(name)) return null;
     named ||= TILE_NAME.test(name);
