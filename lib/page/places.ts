@@ -1,5 +1,6 @@
 import { isPlain, nearest, within } from "./dom/ancestors.ts";
 import { isCalledProduct, leadsToCollection, leadsToProduct } from "./dom/link.ts";
+import { BASKET_LINKS } from "./doubt/basket-names.ts";
 import { LEAST_MEMBERS } from "./members.ts";
 import { mentionsPrices } from "./money/mentions-prices.ts";
 import { PICTURES } from "./picture/pictures.ts";
@@ -40,14 +41,8 @@ const isDescribed = (scope: Document | Element): boolean =>
   within(scope, DESCRIBED).length > 0 ||
   within(scope, 'script[type*="ld+json" i]').some(({ textContent }) => DESCRIBES.test(textContent));
 
-/** What addresses of baskets have in them, besides "cart". */
-const BASKETS = ["basket", "carrinho", "carrito", "carrello", "panier", "warenkorb", "winkel", "koszyk"];
-
 /** What could be pressed to buy: without it, a page that shows no price sells nothing. */
-const PRESSED = [
-  'button,[type=submit],[type=image],[class*="btn"],[class*="cart" i]',
-  ...["cart", ...BASKETS].map((name) => `a[href*="${name}" i]`),
-].join();
+const PRESSED = `button,[type=submit],[type=image],[class*="btn"],[class*="cart" i],${BASKET_LINKS}`;
 
 /** The places, or null where nothing can come of them; `described`: data that was added says that there are products. */
 function* placesOf(

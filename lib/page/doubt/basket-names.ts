@@ -34,3 +34,6 @@ export const BASKET_NAMES: readonly string[] = [
   "ostoskori",
   "keranjang",
 ];
+
+/** Links to a basket. */
+export const BASKET_LINKS = BASKET_NAMES.map((name) => `a[href*="/${name}" i]`).join();

@@ -1,10 +1,10 @@
 import type { Context } from "../context.ts";
 import { allIn } from "../dom/ancestors.ts";
 import { plainText } from "../dom/plain-text.ts";
-import { BASKET_NAMES, BASKET_TEXT } from "./basket-names.ts";
+import { BASKET_LINKS, BASKET_NAMES, BASKET_TEXT } from "./basket-names.ts";
 
 /** Links to a basket, and the place of one. */
-const BASKETS = ['[class*="cart" i]', ...BASKET_NAMES.map((name) => `a[href*="/${name}" i]`)].join();
+const BASKETS = `[class*="cart" i],${BASKET_LINKS}`;
 
 /** Letters of names that other words have in them, too. */
 const MOST_COMMON = 5;

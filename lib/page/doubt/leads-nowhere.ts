@@ -10,8 +10,9 @@ import { isSoldByPress } from "./is-sold-by-press.ts";
 /** Links and buttons looked at in one tile. */
 const MOST_PRESSED = 40;
 
-/** Elements around a member of a list, and other members looked at. */
+/** Elements around a member of a list, members looked at, and of these others of its kind. */
 const MOST_WRAPS = 4;
+const MOST_MEMBERS = 40;
 const MOST_OTHERS = 12;
 
 /** What can be pressed on; a link to another part of the same page leads nowhere. */
@@ -31,16 +32,33 @@ const looksPressed = (element: Element | null): boolean =>
 /** What programs that draw a page themselves draw it into: they listen to presses without saying so. */
 const DRAWN = "#__nuxt,#__next,#app,#root,app-root,[data-reactroot],[data-v-app]";
 
+const drawn = new WeakMap<Context, boolean>();
+
+/** Whether a program draws the page; found out once. */
+function isDrawn(context: Context): boolean {
+  const known = drawn.get(context) ?? context.doc.querySelector(DRAWN) !== null;
+  drawn.set(context, known);
+  return known;
+}
+
+/** Other members of a list of the same kind, as far as they are looked at. */
+function othersLike(member: Element): readonly Element[] {
+  const all = parentOf(member)?.children ?? [];
+  const others: Element[] = [];
+  for (let at = 0; at < Math.min(all.length, MOST_MEMBERS) && others.length < MOST_OTHERS; at++) {
+    const one = all[at];
+    if (one && one !== member && kindOf(one) === kindOf(member)) others.push(one);
+  }
+  return others;
+}
+
 /** Whether an element stands in a list, or what is around it does, of which most others can be bought. */
 function isAmongSold(element: Element | undefined): boolean {
-  let member = element;
+  let member = element ?? null;
   for (let wraps = 0; member && wraps < MOST_WRAPS; wraps++) {
-    const list = parentOf(member);
-    const kind = kindOf(member);
-    const others = [...(list?.children ?? [])].filter((one) => one !== member && kindOf(one) === kind);
-    if (others.length + 1 >= LEAST_MEMBERS)
-      return 2 * others.slice(0, MOST_OTHERS).filter(sells).length > Math.min(others.length, MOST_OTHERS);
-    member = list ?? undefined;
+    const others = othersLike(member);
+    if (others.length + 1 >= LEAST_MEMBERS) return 2 * others.filter(sells).length > others.length;
+    member = parentOf(member);
   }
   return false;
 }
@@ -62,9 +80,7 @@ export function leadsNowhere(
   if (parts.some((part) => buttonsIn(part).some(buys))) return false;
   const all = parts.flatMap((part) => allIn(part, PRESSED)).slice(0, MOST_PRESSED);
   if (all.length === 0)
-    return (
-      (othersLead || isSoldByPress(context)) && !context.doc.querySelector(DRAWN) && !isAmongSold(parts[0])
-    );
+    return (othersLead || isSoldByPress(context)) && !isDrawn(context) && !isAmongSold(parts[0]);
   if (context.language && !SPOKEN.test(context.language)) return false;
   const name = nameKey(title);
   const isTold = all.some((pressed) => {

@@ -41,7 +41,8 @@ interface Said {
   readonly kinds: Map<string, { readonly names: Set<string>; count: number }>;
 }
 
-const kindOf = ({ tagName, classList }: Element): string => `${tagName} ${classList.value}`;
+/** A tag with all its classes, as a style sheet knows it. */
+const styleOf = ({ tagName, classList }: Element): string => `${tagName} ${classList.value}`;
 
 const saidOf = learned(
   (): Said => ({ counts: new Map(), kinds: new Map() }),
@@ -50,10 +51,10 @@ const saidOf = learned(
     for (const heading of headings.slice(0, MOST_HEADINGS)) {
       const key = nameKey(heading.textContent);
       counts.set(key, (counts.get(key) ?? 0) + 1);
-      const kind = kinds.get(kindOf(heading)) ?? { names: new Set(), count: 0 };
+      const kind = kinds.get(styleOf(heading)) ?? { names: new Set(), count: 0 };
       kind.names.add(key);
       kind.count++;
-      kinds.set(kindOf(heading), kind);
+      kinds.set(styleOf(heading), kind);
     }
   },
 );
@@ -64,7 +65,7 @@ const repeated = (heading: Element, context: Context): number =>
 
 /** How much a heading is like others, or all of its kind are, from 0 up to 1: names differ, brands and makers come again. */
 export function commonness(heading: Element, context: Context): number {
-  const { names, count } = saidOf(context).kinds.get(kindOf(heading)) ?? { names: new Set(), count: 0 };
+  const { names, count } = saidOf(context).kinds.get(styleOf(heading)) ?? { names: new Set(), count: 0 };
   return Math.max(repeated(heading, context), count < LEAST_MEMBERS ? 0 : 1 - names.size / count);
 }
 

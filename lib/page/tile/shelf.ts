@@ -46,6 +46,13 @@ const SHOP_PATH =
 
 const isCalledShop = ({ doc }: Context): boolean => pathsOf(doc).some((path) => SHOP_PATH.test(path));
 
+/** What parts the kind of a row from that of its members. */
+const ROW = " > ";
+
+/** Whether members all stand in one row: then that is their list. */
+const isInOneRow = (members: ReadonlyMap<Element, unknown>): boolean =>
+  new Set([...members.keys()].map(parentOf)).size === 1;
+
 /** Lists of pictures with words, each with its members and their pictures. */
 function* listsOf(
   pictures: readonly Element[],
@@ -67,12 +74,13 @@ function* listsOf(
       put(list, kindOf(member), member, picture);
       // Members may stand in rows: those of all are one list.
       const rows = parentOf(list);
-      if (rows && !WHOLE.test(list.tagName)) put(rows, `${kindOf(list)}>${kindOf(member)}`, member, picture);
+      if (rows) put(rows, `${kindOf(list)}${ROW}${kindOf(member)}`, member, picture);
       member = list;
     }
   }
   return [...lists.values()]
-    .flatMap((kinds) => [...kinds.values()])
+    .flatMap((kinds) => [...kinds])
+    .flatMap(([kind, members]) => (kind.includes(ROW) && isInOneRow(members) ? [] : members))
     .filter(({ size }) => size >= LEAST_MEMBERS);
 }
 
