@@ -247,7 +247,7 @@ describe("the ways a page is shown", () => {
 });
 
 describe("a long visit", () => {
-  it("holds no more after fifty pages and a thousand tiles than after the first few", async () => {
+  it("holds no more after ninety pages and eighteen hundred tiles than while it grew warm", async () => {
     const script = `<script>
       const first = document.querySelector("#list").innerHTML;
       globalThis.go = (at) => {
@@ -272,12 +272,13 @@ describe("a long visit", () => {
       return { nodes, jsEventListeners, heap };
     };
     const first = await held(0, 2);
-    const early = await held(2, 10);
-    const late = await held(10, 50);
+    // The engine compiles what runs often during the first thousand tiles: that stays, and does not grow.
+    const early = await held(2, 50);
+    const late = await held(50, 90);
     expect(late.nodes).toBeLessThanOrEqual(first.nodes * 1.2);
     expect(late.jsEventListeners).toBeLessThanOrEqual(first.jsEventListeners * 1.2);
     // Less than the title and the addresses of one product take, for each of those that came and went.
-    expect((late.heap - early.heap) / (40 * 20)).toBeLessThan(500);
+    expect((late.heap - early.heap) / (40 * 20)).toBeLessThan(300);
     await page.close();
   });
 });

@@ -7,6 +7,16 @@ import { LEAST_MEMBERS } from "../members.ts";
 
 /** Headings looked at in one reading. */
 const MOST_HEADINGS = 2000;
+/** Names kept of a document that shows one list after another; the oldest are forgotten. */
+const MOST_NAMES = 4000;
+
+/** Forgets the names first met, of more than are kept. */
+function forgetOldest(names: Map<string, unknown>): void {
+  for (const name of names.keys()) {
+    if (names.size <= MOST_NAMES) return;
+    names.delete(name);
+  }
+}
 
 /** The first of the elements that a heading is made of, where it is made of several and no text stands between them. */
 function firstOf(heading: Element): Element | null {
@@ -31,8 +41,12 @@ const restsOf = learned(
       const rest = first && nameKey(heading.textContent).slice(first.length);
       if (rest) known.set(first, (known.get(first) ?? new Set()).add(rest));
     }
+    forgetOldest(known);
   },
 );
+
+/** Headings of one kind that tell what all of it say. */
+const MOST_OF_KIND = 500;
 
 /** What headings say, and how often. */
 interface Said {
@@ -52,10 +66,12 @@ const saidOf = learned(
       const key = nameKey(heading.textContent);
       counts.set(key, (counts.get(key) ?? 0) + 1);
       const kind = kinds.get(styleOf(heading)) ?? { names: new Set(), count: 0 };
+      kinds.set(styleOf(heading), kind);
+      if (kind.count >= MOST_OF_KIND) continue;
       kind.names.add(key);
       kind.count++;
-      kinds.set(styleOf(heading), kind);
     }
+    forgetOldest(counts);
   },
 );
 
@@ -82,34 +98,38 @@ const MANY_PLACES = 3;
 /** An address that leads to no other page. */
 const NOWHERE = /^(#|javascript:|$)/i;
 
-/** Where pictures of one name lead; of those that lead nowhere, of which file they are. */
-interface Called {
-  readonly places: Set<string>;
-  readonly files: Set<string>;
+/** Some of what is found with a name, no more than is asked for: most names have one. */
+type Found = Map<string, readonly string[]>;
+
+function find(found: Found, name: string, one: string): void {
+  const before = found.get(name) ?? [];
+  if (before.length < MANY_PLACES && !before.includes(one)) found.set(name, [...before, one]);
 }
 
+/** Where pictures of one name lead; of those that lead nowhere, of which file they are. */
 const calledOf = learned(
-  () => new Map<string, Called>(),
-  (known, scopes) => {
+  (): { readonly places: Found; readonly files: Found } => ({ places: new Map(), files: new Map() }),
+  ({ places, files }, scopes) => {
     const pictures = scopes.flatMap((scope) => allIn(scope, "img[alt]"));
     for (const picture of pictures.slice(0, MOST_PICTURES)) {
       const name = picture.getAttribute("alt");
       if (!name) continue;
-      const called = known.get(name) ?? { places: new Set(), files: new Set() };
-      known.set(name, called);
       const place = picture.closest("a")?.getAttribute("href") ?? "";
-      if (!NOWHERE.test(place)) called.places.add(place);
-      else called.files.add(picture.getAttribute("src") ?? "");
+      if (!NOWHERE.test(place)) find(places, name, place);
+      else find(files, name, picture.getAttribute("src") ?? "");
     }
+    forgetOldest(places);
+    forgetOldest(files);
   },
 );
 
 /** Whether a template calls the pictures of all products so; those of one are called as a text says in `parts`, what it is made of. */
 export function namesAnyPicture(name: string, parts: readonly Element[], context: Context): boolean {
-  const called = calledOf(context).get(name);
-  if (!called) return false;
-  if (called.places.size >= MANY_PLACES) return true;
-  return called.files.size >= MANY_PLACES && !parts.some(({ textContent }) => textContent.includes(name));
+  const { places, files } = calledOf(context);
+  const isOfMany = (found: Found) => (found.get(name)?.length ?? 0) >= MANY_PLACES;
+  return (
+    isOfMany(places) || (isOfMany(files) && !parts.some(({ textContent }) => textContent.includes(name)))
+  );
 }
 
 /** Learns what a page's headings and pictures have in common, in several steps: the first name that is asked for needs it. */
