@@ -1,7 +1,8 @@
 import { countUp, nameOf, within } from "./dom/ancestors.ts";
 import { MOST_NODES, MOST_SHADOWS, NODES_STRIDE } from "./dom/bounds.ts";
 import { pricesBelow } from "./money/price-column.ts";
-import { type PriceLeaf, priceInField, priceLeafAt, type WrittenPrice } from "./money/price-leaf.ts";
+import { priceInField } from "./money/price-in-field.ts";
+import { type PriceLeaf, priceLeafAt, type WrittenPrice } from "./money/price-leaf.ts";
 import { BROKEN, SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 import { PICTURES } from "./picture/pictures.ts";
 import { promisesPicture } from "./picture/promises-picture.ts";

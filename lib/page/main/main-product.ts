@@ -6,8 +6,9 @@ import { nameKey, plainText } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
 import { saysOtherwise, sellsNothing } from "../doubt/offers-no-ware.ts";
 import { LEAST_MEMBERS } from "../members.ts";
-import { type MainDraft, type MainPage, mainDraft, pageLink } from "./main-draft.ts";
+import { type MainDraft, mainDraft, pageLink } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
+import type { MainPage } from "./main-page.ts";
 import { tilesBeside } from "./tiles-beside.ts";
 
 /** Buttons looked at between two yields. */

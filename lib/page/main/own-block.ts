@@ -1,44 +1,25 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { follows, nameOf, nearest, parentOf } from "../dom/ancestors.ts";
-import { buys, quantitiesIn } from "../dom/buttons.ts";
+import { follows, parentOf } from "../dom/ancestors.ts";
 import { hasWord } from "../dom/letters.ts";
 import { isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
-import { pathOf } from "../dom/page-heading.ts";
-import { nameKey, plainKey } from "../dom/plain-text.ts";
+import { nameKey } from "../dom/plain-text.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { namesThings } from "../doubt/names-a-group.ts";
 import { offersNoWare, sellsNothing } from "../doubt/offers-no-ware.ts";
 import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS, unlikeOthers } from "../members.ts";
-import { PRICE_NAME } from "../money/price-name.ts";
-import { LARGE_MAIN } from "../picture/picture-sizes.ts";
-import { firstRank, isAboutAny, labelledNames } from "./main-headings.ts";
-import { isCalledDetails } from "./told-by-markup.ts";
+import { areaOf, isLarge } from "../picture/picture-area.ts";
+import { firstRank, labelledNames } from "./main-headings.ts";
+import { FIRST_PAGE, isAddress } from "./said-by-address.ts";
+import { isAboutAny } from "./says-any.ts";
+import { soldBlocks } from "./sold-blocks.ts";
 
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
 const LARGER = 1.5;
 
-/** The address of a shop's first page, whoever sent the visitor; scripts keep other pages behind "#/". */
-const FIRST_PAGE = /^https?:\/\/[^/]+\/(index\.\w+)?(\?(utm|fbclid|gclid|ref)[^#]*)?(#(?!!?\/\w)|$)/;
-
 /** An address that tells one of several in a folder by its number. */
 const IN_FOLDER = /\/[^/]+\/\d+\/?([?#]|$)/;
-
-/** Buttons looked at between two yields. */
-const STRIDE = 50;
-
-/** How much of the page a picture covers, in CSS pixels. */
-export const areaOf = (picture: Element): number => {
-  const { width, height } = picture.getBoundingClientRect();
-  return width * height;
-};
-
-const isLarge = (picture: Element): boolean => picture.getBoundingClientRect().width >= LARGE_MAIN;
-
-/** What markup calls the block of a page's own product, and that of a tile. */
-const INFO =
-  /(^|[\s_-])(product|produkt|produit|producto|produto|prodotto|urun)[-_]*(info|content)(?![a-z])/i;
 
 /** The headings that can be seen before the first price and say something else than those in `known`. */
 const ownNames = (
@@ -65,86 +46,6 @@ const ownNames = (
 function isInTitle(heading: Element): boolean {
   const key = nameKey(heading.textContent);
   return key.length > 3 && nameKey(heading.ownerDocument.title).startsWith(key);
-}
-
-/** Letters of a name from which on an address that ends in it is no accident. */
-const LONG_NAME = 8;
-
-/** What the address of a page ends in, for comparing. */
-function addressKey(doc: Document): string {
-  const [end = ""] = pathOf(doc.URL).split("/").filter(Boolean).slice(-1);
-  return plainKey(end.replace(/\.\w+$/, ""));
-}
-
-/** Whether a name begins with what the address of a page ends in. */
-function isAddress(name: string, doc: Document): boolean {
-  const address = addressKey(doc);
-  return address.length >= LONG_NAME && plainKey(name).startsWith(address);
-}
-
-/** Tells whether a heading in a block says what the page's title begins with and its address ends in, and markup calls its price one. */
-function addressedOn(doc: Document): (block: Cluster) => boolean {
-  const address = addressKey(doc);
-  const title = plainKey(doc.title);
-  const isPrice = (element: Element | null) => element !== null && PRICE_NAME.test(nameOf(element));
-  return ({ root, prices }) =>
-    address.length >= LONG_NAME &&
-    prices.some(({ element }) => isPrice(element) || isPrice(parentOf(element))) &&
-    [...root.querySelectorAll("h1,h2,h3,h4")]
-      .map((heading) => plainKey(heading.textContent))
-      .some((said) => said.endsWith(address) && title.startsWith(said));
-}
-
-/** What is sold on a page where nothing leads. */
-interface Sold {
-  readonly blocks: readonly Cluster[];
-  /** True where nothing else is bought on a page that is a product's by its address, or shows nothing else with a price below the shop's first page. */
-  readonly alone: boolean;
-}
-
-/** The clusters with a button that buys or a quantity, or called a product's page, or what the address is; all where such a button stands beside them and none has one, or the page's address is a product's. */
-function* sold(
-  loose: readonly Cluster[],
-  single: readonly Cluster[],
-  buttons: readonly Element[],
-  { doc, furniture }: Context,
-): Generator<undefined, Sold, undefined> {
-  const roots = new Set(single.map(({ root }) => root));
-  // What holds one block only, and that; null where it holds several.
-  const held = new Map<Element, Element | null>();
-  for (const { root } of single)
-    nearest(root, (up) => {
-      held.set(up, held.has(up) ? null : root);
-      return false;
-    });
-  // A button stands in a block, or beside it where no second one is near.
-  const blockOf = (button: Element): Element | null => {
-    const around = nearest(button, (up) => held.has(up));
-    return around && (roots.has(around) ? around : (held.get(around) ?? null));
-  };
-  const within = new Set<Element | null>();
-  for (const [i, button] of buttons.entries()) {
-    if (i % STRIDE === 0) yield;
-    if (buys(button) && !furniture.isApart(button)) within.add(blockOf(button));
-  }
-  yield;
-  for (const [i, field] of quantitiesIn(doc).entries()) {
-    if (i % STRIDE === 0) yield;
-    const block = nearest(field, (up) => roots.has(up));
-    if (block && !furniture.isApart(field)) within.add(block);
-  }
-  const isFirst = FIRST_PAGE.test(doc.URL);
-  const isAddressed = addressedOn(doc);
-  const isCalled = (block: Cluster) =>
-    isCalledDetails(block.root) ||
-    isAddressed(block) ||
-    (!isFirst && INFO.test(nameOf(block.root)) && block.pictures.some(isLarge));
-  const own = loose.filter((block) => within.has(block.root) || isCalled(block));
-  const byAddress = leadsToProduct(doc.URL) || isCalledProduct(doc.URL);
-  const all = own.length === 0 && (byAddress || (within.size === 1 && within.has(null)));
-  const only = byAddress || (single.length === 1 && !isFirst);
-  const alone = only && own.length === 1 && within.size === 1 && !within.has(null);
-  return { blocks: all ? loose : own, alone };
 }
 
 /** Whether a block is a member of a list, others of which are sold as well. */
@@ -197,7 +98,7 @@ export function* ownBlock(
   buttons: readonly Element[],
   context: Context,
 ): Generator<undefined, OwnBlock | null, undefined> {
-  const { blocks, alone } = yield* sold(loose, single, buttons, context);
+  const { blocks, alone } = yield* soldBlocks(loose, single, buttons, context);
   const only = blocks.length === 0 ? onlyBlock(loose, single, context) : null;
   if (only) return only;
   const free = notAlike(

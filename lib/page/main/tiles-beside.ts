@@ -2,8 +2,9 @@ import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
 import { leadsAway } from "../dom/link.ts";
 import { unlikeOthers } from "../members.ts";
+import { areaOf } from "../picture/picture-area.ts";
 import { BROKEN, SMALLEST_BARE } from "../picture/picture-sizes.ts";
-import { areaOf, type OwnBlock, ownBlock } from "./own-block.ts";
+import { type OwnBlock, ownBlock } from "./own-block.ts";
 
 /** Clusters looked at between two yields. */
 const STRIDE = 50;

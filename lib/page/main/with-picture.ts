@@ -1,6 +1,6 @@
 import { follows, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { leadsAway } from "../dom/link.ts";
-import { areaOf } from "./own-block.ts";
+import { areaOf } from "../picture/picture-area.ts";
 
 /** A picture outside a block is its own where it is so many times as large as all inside: those are banners and seals. Layout choice. */
 const LARGER = 2;

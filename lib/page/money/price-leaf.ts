@@ -8,6 +8,7 @@ import { LABELLED_PRICE } from "./price-label.ts";
 import { PRICE_NAME } from "./price-name.ts";
 import { DIGITS, FIGURE } from "./scan-money.ts";
 import { LONGEST_SOURCE, LONGEST_TAG, STEPS_UP } from "./tag-size.ts";
+import { isPiece, type Run, runFrom, saidBefore, saidBy, saidIn } from "./text-run.ts";
 import { PART_NAME } from "./what-for.ts";
 
 /** A short piece of text on the page that shows a price, as it is written. */
@@ -53,57 +54,6 @@ function isInProse(element: Element): boolean {
   return block.tagName === "P" && lengthOf(block) > LONGEST_TAG && SENTENCE_END.test(block.textContent);
 }
 
-/** What an element beside a text says, if anything. */
-function saidIn(beside: Node | null): string {
-  // A form answers with its field of that name.
-  const said: unknown = beside?.nodeType === 1 ? beside.textContent : "";
-  return typeof said === "string" ? said.trim() : "";
-}
-
-/** What a text node says; "" for anything else. */
-const saidBy = (node: Node | null): string => (node?.nodeType === 3 ? (node.nodeValue ?? "").trim() : "");
-
-/** A text with those that nothing or comments part it from, as frameworks write one line in pieces ("Rs", "1500"). */
-interface Run {
-  readonly written: string;
-  readonly last: Node;
-}
-
-/** What of a line goes on in this text; elements end it. */
-const isPiece = (node: Node | null): node is Node => node?.nodeType === 3 || node?.nodeType === 8;
-
-/** The run that begins with a text; null where the text goes on with one before it. */
-function runFrom(node: Node): Run | null {
-  for (let before = node.previousSibling; isPiece(before); before = before.previousSibling)
-    if (before.nodeType === 3) return null;
-  let written = node.nodeValue ?? "";
-  let last = node;
-  for (
-    let next = node.nextSibling;
-    isPiece(next) && written.length < LONGEST_SOURCE;
-    next = next.nextSibling
-  ) {
-    if (next.nodeType !== 3) continue;
-    written += next.nodeValue;
-    last = next;
-  }
-  return { written, last };
-}
-
-/** The node before, white space apart. */
-function nodeBefore({ previousSibling }: Node): Node | null {
-  const isBlank = previousSibling?.nodeType === 3 && saidBy(previousSibling) === "";
-  return isBlank ? previousSibling.previousSibling : previousSibling;
-}
-
-/** What stands right before a text, or before its element where it begins that: on its own line or the one before. */
-function saidBefore(node: Node): string {
-  const element = parentOf(node);
-  const before = nodeBefore(node) ?? (element && nodeBefore(element));
-  const said = before?.nodeName === "BR" ? before.previousSibling : before;
-  return saidBy(said) || saidIn(said);
-}
-
 /** Whether a label says that a text is a price: at the start of its own line, in the element before it or on the line before. */
 const isLabelled = (node: Node, text: string): boolean =>
   [text, saidBefore(node).slice(0, LONGEST_TAG) + text].some((said) =>
@@ -143,19 +93,6 @@ function tagAround(element: Element | null, text: string, alone: Tag): Around | 
     read = readTag(tag);
   }
   return sameWhole(alone.amounts, read.amounts) ? { ...read, tag } : null;
-}
-
-/** The price in a field that nobody can write in, with the words around it; or null. */
-export function priceInField(element: Element): WrittenPrice | null {
-  if (element.localName !== "input" || !element.matches("[readonly],[disabled]")) return null;
-  const said = [
-    element.previousSibling?.nodeValue,
-    element.getAttribute("value"),
-    element.nextSibling?.nodeValue,
-  ];
-  const text = said.join(" ").replace(/\s+/g, " ").trim();
-  const { amounts, words, denied } = readTag(text.length > LONGEST_TAG ? "" : text);
-  return denied || amounts.length === 0 ? null : { element, text, tag: text, words, amounts };
 }
 
 /** What shows no price: what is no text of the page, and choices, of which labels without a field are none. */

@@ -3,7 +3,7 @@ import { parentOf } from "../dom/ancestors.ts";
 import { saysToBuy } from "../dom/buttons.ts";
 import { linkUrl } from "../dom/link.ts";
 import { isLabelledName, nameKey, plainKey, plainText } from "../dom/plain-text.ts";
-import { namesPart } from "../main/main-headings.ts";
+import { namesPart } from "../main/says-any.ts";
 import { commonness } from "./brands.ts";
 import { isSticker } from "./stickers.ts";
 import { toldByNames } from "./told-by-names.ts";

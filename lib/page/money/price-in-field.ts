@@ -1,0 +1,16 @@
+import { readTag } from "./price.ts";
+import type { WrittenPrice } from "./price-leaf.ts";
+import { LONGEST_TAG } from "./tag-size.ts";
+
+/** The price in a field that nobody can write in, with the words around it; or null. */
+export function priceInField(element: Element): WrittenPrice | null {
+  if (element.localName !== "input" || !element.matches("[readonly],[disabled]")) return null;
+  const said = [
+    element.previousSibling?.nodeValue,
+    element.getAttribute("value"),
+    element.nextSibling?.nodeValue,
+  ];
+  const text = said.join(" ").replace(/\s+/g, " ").trim();
+  const { amounts, words, denied } = readTag(text.length > LONGEST_TAG ? "" : text);
+  return denied || amounts.length === 0 ? null : { element, text, tag: text, words, amounts };
+}
