@@ -7,6 +7,7 @@ import type { PriceLeaf } from "./money/price-leaf.ts";
 import { isNamedPart } from "./money/what-for.ts";
 import { isCopy } from "./picture/is-copy.ts";
 import { isCovered } from "./picture/is-covered.ts";
+import { isStrip } from "./picture/picture-area.ts";
 import { pictureUrl, pictureUrls, type StandsIn } from "./picture/picture-urls.ts";
 import { standInsOf } from "./picture/stand-ins.ts";
 import type { FoundProduct, ProductRole } from "./product.ts";
@@ -36,6 +37,9 @@ export interface Draft {
 /** A picture narrower than this part of the widest is a stamp on it, or one of its small views. Layout choice. */
 const STAMP = 0.4;
 
+/** So is one without a name that covers less than this part of one with a name. Layout choice. */
+const NAMELESS = 0.5;
+
 /** Whether what clips a picture's slides leaves nothing of it to be seen. */
 function isClipped(picture: Element, root: Element): boolean {
   const { left, right } = picture.getBoundingClientRect();
@@ -59,11 +63,14 @@ function byFront(
   const boxes = alone ? [] : kept.map((picture) => picture.getBoundingClientRect());
   const widest = Math.max(...boxes.map(({ width }) => width));
   const isWide = (at: number) => (boxes[at]?.width ?? 0) >= STAMP * widest;
+  const areas = boxes.map(({ width, height }) => width * height);
+  const called = Math.max(0, ...areas.filter((_, at) => kept[at]?.getAttribute("alt")));
+  const isNameless = (at: number) => !kept[at]?.getAttribute("alt") && (areas[at] ?? 0) < called * NAMELESS;
   const ranked = kept.map((picture, i) => {
     const urls = pictureUrls(picture, standsIn);
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
-    const stamp = !alone && !isWide(i);
+    const stamp = !alone && (!isWide(i) || isStrip(picture) || isNameless(i));
     const aside = !alone && (isCopy(picture, root) || (role === "main" && isClipped(picture, root)));
     const isBehind = (other: Element, at: number) =>
       other !== picture &&

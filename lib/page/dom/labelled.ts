@@ -2,7 +2,7 @@ import { allIn, parentOf } from "./ancestors.ts";
 import { plainText } from "./plain-text.ts";
 
 /** What may say what the next cell or element holds, and how many are looked at. */
-const LABELS = "th,td,dt,b,strong,div>span:first-child,li>span:first-child,p>span:first-child,li,p";
+const LABELS = "th,td,dt,label,b,strong,div>span:first-child,li>span:first-child,p>span:first-child,li,p";
 const MOST_LABELS = 600;
 /** Characters of a label with its value. */
 const LONGEST = 100;

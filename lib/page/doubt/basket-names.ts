@@ -37,3 +37,8 @@ export const BASKET_NAMES: readonly string[] = [
 
 /** Links to a basket. */
 export const BASKET_LINKS = BASKET_NAMES.map((name) => `a[href*="/${name}" i]`).join();
+
+/** Pictures of a basket, which scripts make a button of. */
+export const BASKET_PICTURES = BASKET_NAMES.map(
+  (name) => `img[src*="${name}." i],img[class~="${name}" i]`,
+).join();

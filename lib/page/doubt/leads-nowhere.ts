@@ -5,6 +5,7 @@ import { leadsToProduct } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { kindOf, LEAST_MEMBERS } from "../members.ts";
 import type { FoundProduct } from "../product.ts";
+import { BASKET_PICTURES } from "./basket-names.ts";
 import { isSoldByPress } from "./is-sold-by-press.ts";
 
 /** Links and buttons looked at in one tile. */
@@ -80,7 +81,12 @@ export function leadsNowhere(
   if (parts.some((part) => buttonsIn(part).some(buys))) return false;
   const all = parts.flatMap((part) => allIn(part, PRESSED)).slice(0, MOST_PRESSED);
   if (all.length === 0)
-    return (othersLead || isSoldByPress(context)) && !isDrawn(context) && !isAmongSold(parts[0]);
+    return (
+      (othersLead || isSoldByPress(context)) &&
+      !isDrawn(context) &&
+      !parts.some((part) => part.querySelector(BASKET_PICTURES)) &&
+      !isAmongSold(parts[0])
+    );
   if (context.language && !SPOKEN.test(context.language)) return false;
   const name = nameKey(title);
   const isTold = all.some((pressed) => {

@@ -54,7 +54,8 @@ export function namesAGroup(
   const { title, link, evidence } = product;
   if (prices.length === 0 || leadsToProduct(link ?? "") || evidence.includes("structured")) return false;
   // A link to the group itself may say to buy.
-  if (buttonsIn(root).some((button) => buys(button) && linkUrl(button) !== link)) return false;
+  const isOfGroup = (button: Element) => button.matches("a[href]") && linkUrl(button) === link;
+  if (buttonsIn(root).some((button) => buys(button) && !isOfGroup(button))) return false;
   if (TO_FROM.test(title) || prices.every(namesThings)) return true;
   const text = root.textContent.slice(0, MOST_TEXT);
   const said = prices.reduce((sum, { tag }) => sum + letters(tag.replace(title, "")), letters(title));

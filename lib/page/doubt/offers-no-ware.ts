@@ -73,11 +73,11 @@ function withButtons(root: Element): Element {
   return pictures === root.querySelectorAll("img").length ? around : root;
 }
 
-/** What is put into a basket, lies where products lie, is called a product's tile or described as a product is a ware, whatever is said around it. */
-const isWare = ({ root, parts, link, evidence }: FoundProduct): boolean =>
+/** What is put into a basket, lies where products lie, is called a product's tile and has a price or is described as a product is a ware, whatever is said around it. */
+const isWare = ({ root, parts, link, price, evidence }: FoundProduct): boolean =>
   evidence.includes("structured") ||
   leadsToProduct(link ?? "") ||
-  TILE_NAME.test(nameOf(root)) ||
+  (price !== null && TILE_NAME.test(nameOf(root))) ||
   (parts.length > 1 ? parts : [withButtons(root)]).some((part) => buttonsIn(part).some(buys));
 
 /** Whether a name is that of a voucher. */

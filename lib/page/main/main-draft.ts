@@ -6,6 +6,7 @@ import { leadsAway } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { namesVoucher } from "../doubt/offers-no-ware.ts";
 import type { PriceLeaf } from "../money/price-leaf.ts";
+import { isStrip } from "../picture/picture-area.ts";
 import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";
 import { standInsOf } from "../picture/stand-ins.ts";
@@ -125,9 +126,9 @@ export function* mainDraft(
   const isWeak = evidence === "place" || evidence === "address";
   if (isWeak && (!isAnyVisible || visible.every(leadsAway))) return null;
   const shown = ownOf(visible);
-  const leads = shown.some((picture) => !isBehind(picture));
+  const leads = shown.some((picture) => !isBehind(picture) && !isStrip(picture));
   const isLarge = (picture: Element) =>
-    picture.getBoundingClientRect().width >= LARGE_MAIN || isCalled(picture, written);
+    (picture.getBoundingClientRect().width >= LARGE_MAIN && !isStrip(picture)) || isCalled(picture, written);
   // What stands behind all that sells shows details, where another picture leads.
   const large = new Set(shown.filter((picture) => isLarge(picture) && !(leads && isBehind(picture))));
   if (evidence === "address" && large.size === 0) return null;

@@ -9,6 +9,7 @@ import { namesThings } from "../doubt/names-a-group.ts";
 import { offersNoWare, sellsNothing } from "../doubt/offers-no-ware.ts";
 import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS, unlikeOthers } from "../members.ts";
+import { type PriceLeaf, SENTENCE_END } from "../money/price-leaf.ts";
 import { areaOf, isLarge } from "../picture/picture-area.ts";
 import { firstRank, labelledNames } from "./main-headings.ts";
 import { FIRST_PAGE, isAddress } from "./said-by-address.ts";
@@ -71,8 +72,10 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
   const [cluster] = loose;
   const { doc, furniture } = context;
   if (!cluster || single.length > 1 || furniture.isApart(cluster.root)) return null;
-  // A price on a link elsewhere is not this page's.
-  if (cluster.prices.every((price) => namesThings(price) || leadsAway(price.element))) return null;
+  // A price on a link elsewhere is not this page's, nor is one that is told in sentences.
+  const isOther = (price: PriceLeaf) =>
+    namesThings(price) || SENTENCE_END.test(price.tag) || leadsAway(price.element);
+  if (cluster.prices.every(isOther)) return null;
   if (FIRST_PAGE.test(doc.URL) || !cluster.pictures.some(isLarge)) return null;
   const names = ownNames(cluster, [], context);
   const isAddressed = [...names, ...firstRank(context)].some(({ textContent }) =>

@@ -44,7 +44,7 @@ const sameWhole = (a: readonly Sum[], b: readonly Sum[]): boolean =>
   a.length === b.length && a.every(({ amount }, i) => Math.trunc(amount) === Math.trunc(b[i]?.amount ?? 0));
 
 /** Where a sentence ends and another begins. */
-const SENTENCE_END = /\p{L}[.!?。]\s*\p{Lu}|。./u;
+export const SENTENCE_END = /\p{L}[.!?。]\s*\p{Lu}|。./u;
 
 /** Whether a text stands in a paragraph of prose, by itself or as a few of its words that markup calls no price. */
 function isInProse(element: Element): boolean {

@@ -71,8 +71,9 @@ export function scanMoney(written: string): Scan {
     let sign = signAt(before, true);
     // "N25,000" is in naira, "N95" a mask; others stand behind amounts alone.
     if ((sign === "n" && !number.includes(",")) || BEHIND.has(sign ?? "")) sign = null;
-    // "R450" is in rand, "R16" a model.
-    if (sign === "r" && /^\d\d?$/.test(number) && before === lower.slice(from, index)) sign = null;
+    // "R450" is in rand, "R16" a model; so is "NT2".
+    if ((sign === "r" || sign === "nt") && /^\d\d?$/.test(number) && before === lower.slice(from, index))
+      sign = null;
     let start = sign ? from + before.length - sign.length : index;
     if (sign && isWord(sign, text.slice(start, start + sign.length))) {
       sign = null;

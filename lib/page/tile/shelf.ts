@@ -26,7 +26,7 @@ const LONGEST_HEADING = 60;
 /** Words of a product's name, on an average; groups have fewer. Of letters in scripts that part no words. */
 const NAME_WORDS = 3;
 const NAME_LETTERS = 8;
-/** The same where each is called a product's tile, or the page is a collection by its address. */
+/** The same where each is called a product's tile, or the page is a collection by its address or a shop by its title. */
 const TILE_WORDS = 2;
 /** The part of a list that must tell the same. */
 const MOST_OF_THEM = 0.75;
@@ -43,6 +43,10 @@ const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|arti
 /** Addresses of pages that show all that a shop has. */
 const SHOP_PATH =
   /\/(products?|produkte|produkter|produkty|produits|productos|produtos|prodotti|producten|shop|store|boutique|tienda|loja|negozio|winkel|sklep|catalog(o|ue?)?|katalog|urunler|san-pham|tovary)(\.\w+)?\/?$/;
+
+/** What the title of a shop has in it, in lower case. Common practice, no source. */
+const SHOP_TITLE =
+  /(^|[^a-z])(e-?|web)?(shop|store|boutique|tienda|loja|negozio|butik|winkel|sklep|obchod|toko|mağaza)([^a-z]|$)|магазин|cửa hàng|ショップ|商店|쇼핑몰/;
 
 const isCalledShop = ({ doc }: Context): boolean => pathsOf(doc).some((path) => SHOP_PATH.test(path));
 
@@ -160,13 +164,15 @@ export function* shelfTiles(
     const sold = isMost(bought, all)
       ? all >= LEAST || hasBasket(context)
       : isMost(priced, all) && hasBasket(context);
-    const least = leadsToCollection(context.doc.URL) ? TILE_WORDS : NAME_WORDS;
+    const { URL: here, title } = context.doc;
+    const least = leadsToCollection(here) || SHOP_TITLE.test(title.toLowerCase()) ? TILE_WORDS : NAME_WORDS;
     const told = (isMost(called, all) && words >= least) || (titled === all && words >= TILE_WORDS);
     const calls = isMost(called, all) || (words >= NAME_WORDS && isCalledShop(context));
     const named = words >= TILE_WORDS || titled === all;
     const headed = calls && named && head === "wares";
-    // Nothing leads from them, on the page of all that a shop has: wares of a word each.
-    const shown = isMost(called, all) && isCalledShop(context) && products.every(({ link }) => link === null);
+    // No pages of their own, on the page of all that a shop has: wares of a word each.
+    const places = new Set(products.map(({ link }) => link));
+    const shown = isMost(called, all) && isCalledShop(context) && places.size === 1;
     if (headed || (alone && (sold || told || shown)))
       for (const [root, pictures] of found) shelves.set(root, pictures);
   }

@@ -116,6 +116,7 @@ export function titleIn(
     if (upTo && isCrumb(parent)) continue;
     if (/^(SCRIPT|STYLE|NOSCRIPT|TEMPLATE|SELECT|OPTION|TEXTAREA)$/.test(parent.tagName)) continue;
     const part = written.replace(/\s+/g, " ").trim();
+    if (isPriceLabel(part)) continue;
     const price = prices.find(({ element, text }) => text.includes(part) && element.contains(parent));
     if (price && (letters(price.words) < SHORTEST_NAME || isStruck(price.element))) continue;
     if (price && isOfPrice(price.words)) continue;

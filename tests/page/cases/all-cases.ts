@@ -35,6 +35,7 @@ import { SHOPS_IN_OTHER_WORDS } from "./shops-in-other-words.ts";
 import { SHOPS_MET_LATE } from "./shops-met-late.ts";
 import { SHOPS_UNLIKE_ANY } from "./shops-unlike-any.ts";
 import { SHOPS_WITHOUT_PRICES } from "./shops-without-prices.ts";
+import { SIGNS_AND_STAMPS } from "./signs-and-stamps.ts";
 import { STANDING_ELSEWHERE } from "./standing-elsewhere.ts";
 import { TAKEN_ALREADY } from "./taken-already.ts";
 import { TILE_CASES } from "./tiles.ts";
@@ -92,4 +93,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["names that stand out", NAMES_THAT_STAND_OUT],
   ["lines in pieces", IN_PIECES],
   ["names of pages", NAMES_OF_PAGES],
+  ["signs and stamps", SIGNS_AND_STAMPS],
 ];
