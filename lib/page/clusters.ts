@@ -41,7 +41,8 @@ function backgroundIn(element: Element, below: Element | null): Element | undefi
   const parts = within(element, "*").filter((part) => !below?.contains(part));
   return parts.slice(0, MOST_BACKGROUNDS).find((part) => {
     const picture = view?.getComputedStyle(part).backgroundImage ?? "";
-    return /url\((?!.*svg)/.test(picture) && part.getBoundingClientRect().width >= SMALLEST_PICTURE;
+    const { width, height } = part.getBoundingClientRect();
+    return /url\((?!.*svg)/.test(picture) && Math.min(width, height) >= SMALLEST_PICTURE;
   });
 }
 

@@ -7,6 +7,7 @@ import type { PriceLeaf } from "./money/price-leaf.ts";
 import { isNamedPart } from "./money/what-for.ts";
 import { isCopy } from "./picture/is-copy.ts";
 import { isCovered } from "./picture/is-covered.ts";
+import { framesAmong } from "./picture/is-frame.ts";
 import { isStrip } from "./picture/picture-area.ts";
 import { pictureUrl, pictureUrls, type StandsIn } from "./picture/picture-urls.ts";
 import { standInsOf } from "./picture/stand-ins.ts";
@@ -51,12 +52,13 @@ function isClipped(picture: Element, root: Element): boolean {
   return nearest(parentOf(picture), (up) => up === root || clips(up)) !== root;
 }
 
-/** Puts the picture that shows first: displayed, not see-through, no stand-in, no stamp, nothing behind another, no slide that waits; a back picture comes after the front. */
+/** Puts the picture that shows first: displayed, not see-through, no stand-in, no stamp or frame, nothing behind another, no slide that waits; a back picture comes after the front. */
 function byFront(
   { role, root, pictures }: Draft,
-  { doc, furniture }: Context,
+  context: Context,
   standsIn: StandsIn,
 ): { picture: Element; urls: readonly string[] }[] {
+  const { doc, furniture } = context;
   const view = doc.defaultView;
   const alone = pictures.length === 1;
   const kept = pictures.slice(0, MOST_IMAGES);
@@ -66,14 +68,16 @@ function byFront(
   const areas = boxes.map(({ width, height }) => width * height);
   const called = Math.max(0, ...areas.filter((_, at) => kept[at]?.getAttribute("alt")));
   const isNameless = (at: number) => !kept[at]?.getAttribute("alt") && (areas[at] ?? 0) < called * NAMELESS;
+  const isFrame = framesAmong(kept, context);
   const ranked = kept.map((picture, i) => {
     const urls = pictureUrls(picture, standsIn);
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
-    const stamp = !alone && (!isWide(i) || isStrip(picture) || isNameless(i));
+    const stamp = !alone && (!isWide(i) || isStrip(picture) || isNameless(i) || isFrame(picture));
     const aside = !alone && (isCopy(picture, root) || (role === "main" && isClipped(picture, root)));
     const isBehind = (other: Element, at: number) =>
       other !== picture &&
+      !isFrame(other) &&
       (picture.contains(other) ? isWide(at) : isCovered([picture, boxes[i]], [other, boxes[at]]));
     const faults = [aside, clear || stamp || kept.some(isBehind), hidden, urls.length === 0];
     return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };

@@ -19,3 +19,14 @@ export function learned<T>(
     return known;
   };
 }
+
+/** Entries kept of a document that shows one list after another. */
+const MOST_KEPT = 4000;
+
+/** Forgets what was learned first, of more than is kept. */
+export function forgetOldest(known: Map<string, unknown>): void {
+  for (const key of known.keys()) {
+    if (known.size <= MOST_KEPT) return;
+    known.delete(key);
+  }
+}

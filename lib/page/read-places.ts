@@ -1,6 +1,6 @@
 import { clustersOf } from "./clusters.ts";
 import { readContext } from "./context.ts";
-import { buttonsIn, buys } from "./dom/buttons.ts";
+import { buttonsIn, buys, opensProduct } from "./dom/buttons.ts";
 import type { Doubted } from "./doubt/doubts.ts";
 import { namesBasket } from "./doubt/is-sold-by-press.ts";
 import { foundProduct } from "./found-product.ts";
@@ -37,9 +37,10 @@ function without(draft: MainDraft, others: ReadonlyMap<Element, readonly Element
 export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefined, FoundPage, undefined> {
   const seen = withoutOtherButtons(yield* surveyOf(found.roots));
   const pictures = seen.pictures.length;
+  const tells = (button: Element) => buys(button) || opensProduct(button);
   const mayShow = () =>
     found.mayShow(pictures) ||
-    (pictures > 0 && found.whole && (buttonsIn(found.doc).some(buys) || namesBasket(found.doc)));
+    (pictures > 0 && found.whole && (buttonsIn(found.doc).some(tells) || namesBasket(found.doc)));
   if (seen.prices.length === 0 && !mayShow()) return { kind: "none", products: [] };
   yield;
   const context = yield* readContext(found);

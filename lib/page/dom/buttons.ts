@@ -72,6 +72,14 @@ export function* buyingLinksIn(doc: Document): Generator<undefined, readonly Ele
 export const sells = (element: Element): boolean =>
   buttonsIn(element).some(buys) || allIn(element, "a[href]").slice(0, MOST_BUTTONS).some(buys);
 
+/** What says that it opens the page of a product. Common practice, no source. */
+const SHOWS =
+  /(view|see|show|open|zum|ansehen|voir|ver|vedi|bekijk|visa|zobacz|arat[aă]|vezi|detalii|lihat|xem|смотреть|переглянути).{0,12}(product|produs|produit|produkt|producto|produto|prodotto|item|artikel|товар|sản phẩm)|(product|produkt|produs) (ansehen|details|detail)/i;
+
+/** Whether a button or a link says that it opens the page of a product. */
+export const opensProduct = ({ textContent }: Element): boolean =>
+  SHOWS.test(textContent.slice(0, 80).replace(/\s+/g, " "));
+
 /** Fields in a document that say how many to buy: beside a price they tell as much as a button in any language. */
 export const quantitiesIn = (doc: Document): readonly Element[] =>
   allIn(doc, QUANTITIES).slice(0, MOST_BUTTONS);

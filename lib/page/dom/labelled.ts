@@ -24,7 +24,9 @@ function valueBehind(label: Element): Element | null {
   const around = parentOf(label);
   const alone = around && plainText(around.textContent) === plainText(label.textContent);
   const value = alone ? around.nextElementSibling : label.nextElementSibling;
-  return value && plainText(value.textContent) && !value.querySelector("input,button") ? value : null;
+  return value && plainText(value.textContent) && !value.querySelector("input:not([type=hidden]),button")
+    ? value
+    : null;
 }
 
 /** What tables and lists of facts in a document say behind such labels, which may begin the text of the value. */

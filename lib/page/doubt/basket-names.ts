@@ -36,7 +36,9 @@ export const BASKET_NAMES: readonly string[] = [
 ];
 
 /** Links to a basket. */
-export const BASKET_LINKS = BASKET_NAMES.map((name) => `a[href*="/${name}" i]`).join();
+export const BASKET_LINKS = BASKET_NAMES.map(
+  (name) => `a[href*="/${name}" i]:not([href*="/carte" i])`,
+).join();
 
 /** Pictures of a basket, which scripts make a button of. */
 export const BASKET_PICTURES = BASKET_NAMES.map(

@@ -11,7 +11,7 @@ const MOST_COMMON = 5;
 /** What else may be a basket: a page that one script is asked for, or what is called so in the shop's own language. */
 const OTHER_BASKETS = BASKET_NAMES.flatMap((name) => [
   `a[href*="=${name}" i]`,
-  `a[href^="${name}" i]`,
+  `a[href^="${name}" i]:not([href^="carte" i])`,
   ...(name.length > MOST_COMMON ? [`[class*="${name}" i]`, `[id*="${name}" i]`] : []),
 ]).join();
 

@@ -42,7 +42,7 @@ export const HOUSE =
 
 /** Headings of what a menu is divided into. */
 export const COURSES =
-  /^((cold|hot|our) )?(appetizers?|starters|main (courses?|dishes)|mains|side dishes|sides|desserts?|drinks|vorspeisen|hauptgerichte|nachspeisen|getränke|antipasti|primi( piatti)?|secondi( piatti)?|contorni|dolci|entrées|plats|boissons|entrantes|postres|bebidas|voorgerechten|hoofdgerechten|nagerechten|förrätter|varmrätter|efterrätter|przystawki|dania główne|desery|předkrmy|hlavní jídla|закуски|горячие блюда|десерты)$/;
+  /^((cold|hot|our) )?(appetizers?|starters|main (courses?|dishes)|mains|side dishes|sides|desserts?|drinks|vorspeisen?|hauptgerichte?|hauptspeisen?|nachspeisen?|getränke|antipasti|primi( piatti)?|secondi( piatti)?|contorni|dolci|entrées|plats|boissons|entrantes|postres|bebidas|voorgerechten|hoofdgerechten|nagerechten|förrätter|varmrätter|efterrätter|przystawki|dania główne|desery|předkrmy|hlavní jídla|закуски|горячие блюда|десерты)[^a-zà-ž]*$/;
 
 /** A line that is no more than a number of points: what is paid with those that a shop gives, where nothing leads to it. */
 export const POINTS = /^\d[\d., ]* ?(points|pts|pkt|punkt(e|ów|er)|puntos|punti|pontos|punten|poäng)\.?$/m;

@@ -153,7 +153,7 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && NUMBER.test(number);
     const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag);
     // The amount begins with this figure, which is there but once, or it is another's: sizes stand beside a price.
-    const own = amounts.some(({ amount }) => sameWhole([{ amount }], figure));
+    const own = amounts.some((one) => sameWhole([one], figure) || one.written === figure[0]?.written);
     if (own && tag.split(text).length < 3) return { element: up, text: tag, tag, words, amounts };
     if (amounts.length > 0) break;
     // Beside another number it is not told whose sign an icon is.

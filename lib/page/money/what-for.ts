@@ -25,7 +25,8 @@ const PIECE_BEFORE =
   /(je|stückpreis|einzelpreis|unitari[oa]|unitaire|(unit|piece) price|styckpris|stykpris|stuksprijs|za sztukę|あたり|単価|개당):? ?$/;
 
 /** What markup calls a part of a price, or how many parts there are. */
-export const PART_NAME = /instal|parcel|taksit|unit-?price|price-?(per-?unit|tax)|pangv/i;
+export const PART_NAME =
+  /instal|parcel|taksit|deliv|delv|shipp|versand|livrais|unit-?price|price-?(per-?unit|tax)|pangv/i;
 
 /** Letters beside an amount that a price tag has room for ("Regular price"); with more it is a remark on the price. */
 const MOST_BESIDE = 16;

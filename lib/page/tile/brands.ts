@@ -1,23 +1,12 @@
 import type { Context } from "../context.ts";
-import { allIn } from "../dom/ancestors.ts";
+import { allIn, nameOf } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { headingText, nameKey } from "../dom/plain-text.ts";
-import { learned } from "../learned.ts";
+import { forgetOldest, learned } from "../learned.ts";
 import { LEAST_MEMBERS } from "../members.ts";
 
 /** Headings looked at in one reading. */
 const MOST_HEADINGS = 2000;
-/** Names kept of a document that shows one list after another; the oldest are forgotten. */
-const MOST_NAMES = 4000;
-
-/** Forgets the names first met, of more than are kept. */
-function forgetOldest(names: Map<string, unknown>): void {
-  for (const name of names.keys()) {
-    if (names.size <= MOST_NAMES) return;
-    names.delete(name);
-  }
-}
-
 /** The first of the elements that a heading is made of, where it is made of several and no text stands between them. */
 function firstOf(heading: Element): Element | null {
   const first = heading.childElementCount > 1 ? heading.children[0] : null;
@@ -144,12 +133,17 @@ export function* learnNames(context: Context): Generator<undefined, void, undefi
 const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
   rests.size > 1 && [...rests].join("").length >= first.length * rests.size;
 
+/** What markup calls a brand in a name. */
+const CALLED_BRAND = /(^|[\s_-])(brand|vendor|marke|marque|marca|merk)([\s_-]|$)/i;
+
 /** The text of a heading, without the brand before it: an element of its own that other headings have too, or a line in small print. */
 export function nameInHeading(heading: Element, context: Context): string {
   const whole = headingText(heading);
   const first = firstOf(heading) ?? smallLine(heading);
   if (!first) return whole;
   const brand = nameKey(first.textContent);
-  if (first.tagName !== "SMALL" && !isBrand(brand, restsOf(context).get(brand) ?? new Set())) return whole;
+  const isCalled = CALLED_BRAND.test(nameOf(first));
+  if (first.tagName !== "SMALL" && !isCalled && !isBrand(brand, restsOf(context).get(brand) ?? new Set()))
+    return whole;
   return whole.slice(headingText(first).length).replace(/^[^\p{L}\p{N}]+/u, "");
 }

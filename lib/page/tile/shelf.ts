@@ -1,6 +1,6 @@
 import type { Context } from "../context.ts";
-import { addTo, nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
-import { sells } from "../dom/buttons.ts";
+import { addTo, allIn, nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { opensProduct, sells } from "../dom/buttons.ts";
 import { leadsToCollection, leadsToGroup } from "../dom/link.ts";
 import { pathsOf } from "../dom/page-heading.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
@@ -56,6 +56,12 @@ const ROW = " > ";
 /** Whether members all stand in one row: then that is their list. */
 const isInOneRow = (members: ReadonlyMap<Element, unknown>): boolean =>
   new Set([...members.keys()].map(parentOf)).size === 1;
+
+/** Links and buttons of a member that are looked at. */
+const MOST_PRESSED = 12;
+
+const pressedIn = (member: Element): readonly Element[] =>
+  allIn(member, "a[href],button").slice(0, MOST_PRESSED);
 
 /** Lists of pictures with words, each with its members and their pictures. */
 function* listsOf(
@@ -150,7 +156,7 @@ export function* shelfTiles(
       // Tiles of groups are called so too, but lead somewhere; the place of a price may be empty.
       const isTile = TILE_NAME.test(nameOf(root)) && product.link === null;
       if (isTile || names.some((name) => PRICE_NAME.test(name))) titled++;
-      if (names.some((name) => PRODUCT_NAME.test(name))) called++;
+      if (names.some((name) => PRODUCT_NAME.test(name)) || pressedIn(root).some(opensProduct)) called++;
       if (sells(root)) bought++;
       products.push(product);
       found.set(root, pictures);

@@ -46,6 +46,16 @@ function spelledIn(address: string | null): string {
   return key.length < LEAST_SPELLED ? "" : key;
 }
 
+/** Letters of a word of an address that tells something. */
+const LEAST_WORD = 3;
+
+/** The words that the path of a product's address ends in, for comparing. */
+const wordsIn = (address: string | null): readonly string[] =>
+  (address ? (pathOf(address).split("/").filter(Boolean).at(-1) ?? "") : "")
+    .replace(/\.\w{3,5}$/, "")
+    .split(/[^a-z]+/)
+    .filter(({ length }) => length >= LEAST_WORD);
+
 /** Whether a text is an amount with no more than short words. */
 function saysOnlyMoney(text: string): boolean {
   if (!/\d/.test(text)) return false;
@@ -101,6 +111,7 @@ export function titleIn(
     parts,
     ends: new Set(parts.length > 1 ? parts.map(parentOf) : parts),
     spelled: spelledIn(address),
+    words: wordsIn(address),
   };
   const [first] = prices;
   let n = 0;

@@ -76,11 +76,25 @@ export interface Where {
   readonly ends: ReadonlySet<Element | null>;
   /** What the address of the product's page ends in, for comparing; "" where that tells nothing. */
   readonly spelled: string;
+  /** The words of that, in lower case. */
+  readonly words: readonly string[];
 }
 
 /** Whether a name, in letters and digits, is what the address of its page ends in. */
 const isSpelled = (text: string, spelled: string): boolean =>
   spelled !== "" && Math.abs(nameKey(text).length - spelled.length) < 3 && plainKey(text) === spelled;
+
+/** What it counts that a text has so many of the words of the address, and at least half of them. */
+const WORDED = 3.5;
+const LEAST_WORDS = 2;
+
+/** Whether a short text has most of the words that the address of its page ends in. */
+function isWorded(text: string, words: readonly string[]): boolean {
+  if (words.length < LEAST_WORDS || text.length > LONGEST_TOLD) return false;
+  const key = plainKey(text);
+  const found = words.filter((word) => key.includes(word)).length;
+  return found >= LEAST_WORDS && 2 * found >= words.length;
+}
 
 /** What it counts that a text is bold, or larger than what it stands among; and by how much it then is. Layout choice. */
 const LOUD = 0.5;
@@ -96,10 +110,12 @@ function loudness(holder: Element, [around]: readonly Element[]): number {
   return (Number(style.fontWeight) >= BOLD ? LOUD : 0) + (size > LARGER ? LOUD : 0);
 }
 
-/** Whether a text lies over something, as a badge does over a picture. */
+/** Whether a text and no other lies over something, as a badge does over a picture. */
 const liesOver = (holder: Element): boolean =>
   [holder, parentOf(holder)].some(
-    (element) => element?.ownerDocument.defaultView?.getComputedStyle(element).position === "absolute",
+    (element) =>
+      element?.ownerDocument.defaultView?.getComputedStyle(element).position === "absolute" &&
+      plainText(element.textContent) === plainText(holder.textContent),
   );
 
 /** Whether a text is not displayed in a tile that is: that of a dialog, of another variant. */
@@ -110,7 +126,7 @@ const isConcealed = (holder: Element, parts: readonly Element[]): boolean =>
 export function weigh(
   written: string,
   holder: Element,
-  { parts, ends, spelled }: Where,
+  { parts, ends, spelled, words }: Where,
   link: string | null,
   told: readonly string[],
   least: number,
@@ -158,6 +174,7 @@ export function weigh(
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
   // One page for all is called "Details", as the link to it is.
   if (isSpelled(text, spelled) && !namesPart(text)) score += SPELLED;
+  else if (isWorded(text, words)) score += WORDED;
   else if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
     score += told.includes(key) ? TOLD_WHOLE : 3;
   // Of several headings the first that no other tile has; of other texts the longest.

@@ -2,6 +2,7 @@ import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
 import { BESIDE_THE_NAME } from "./beside-the-name.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { FLAGS_AND_COLUMNS } from "./flags-and-columns.ts";
+import { FRAMES_AND_MAKERS } from "./frames-and-makers.ts";
 import { IN_PIECES } from "./in-pieces.ts";
 import { LAYERS_AND_SPANS } from "./layers-and-spans.ts";
 import { LEFT_UNSAID } from "./left-unsaid.ts";
@@ -94,4 +95,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["lines in pieces", IN_PIECES],
   ["names of pages", NAMES_OF_PAGES],
   ["signs and stamps", SIGNS_AND_STAMPS],
+  ["frames and makers", FRAMES_AND_MAKERS],
 ];
