@@ -10,7 +10,13 @@ export default defineConfig({
     projects: [
       {
         root,
-        test: { name: "unit", include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"], isolate: false },
+        test: {
+          name: "unit",
+          include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
+          isolate: false,
+          // For what never ends; a busy machine may take long over hundreds of tiles.
+          testTimeout: 60_000,
+        },
       },
       {
         root,

@@ -34,7 +34,7 @@ export interface Suspect extends Pick<Cluster, "parts" | "pictures" | "prices"> 
 type Doubt = (suspect: Suspect) => boolean;
 
 const GIFT =
-  /donat(e|ion)|spenden|faire un don|donación|donazione|doação|doneren|donera|darowizn|adomány|lahjoit|bağış|donați|δωρεά|пожертв|תרומה|תרומת|לתרום|تبرع|寄付|기부|pledge|\/(give|join|subscribe)\b/i;
+  /donat(e|ion)|spenden|faire un don|donación|donazione|doação|doneren|donera|darowizn|adomány|lahjoit|bağış|donați|δωρεά|пожертв|תרומה|תרומת|לתרום|تبرع|寄付|기부|donasi|infaq|sedekah|pledge|\/(give|join|subscribe)\b/i;
 /** Characters of a tile in which it may ask for a gift. */
 const MOST_TEXT = 600;
 

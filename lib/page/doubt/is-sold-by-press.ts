@@ -4,7 +4,7 @@ import { plainText } from "../dom/plain-text.ts";
 import { BASKET_LINKS, BASKET_NAMES, BASKET_TEXT } from "./basket-names.ts";
 
 /** Links to a basket, and the place of one. */
-const BASKETS = `[class*="cart" i],${BASKET_LINKS}`;
+const BASKETS = `[class*="cart" i]:not([class*="carta" i],[class*="carte" i]),${BASKET_LINKS}`;
 
 /** Letters of names that other words have in them, too. */
 const MOST_COMMON = 5;

@@ -9,6 +9,7 @@ import { saysOtherwise } from "../doubt/offers-no-ware.ts";
 import { readTag } from "../money/price.ts";
 import type { Survey } from "../survey.ts";
 import { largestBy, namedByHead } from "./largest-text.ts";
+import { isSpelledBy } from "./said-by-address.ts";
 import { isAboutAny, namesPart } from "./says-any.ts";
 
 /** Headings looked at. */
@@ -79,7 +80,7 @@ export const labelledNames = ({ doc, furniture }: Context): readonly Element[] =
   );
 
 /**
- * Headings that may name the product a page is about, likeliest first: those of the first rank, apart from the shop's
+ * Headings that may name the product a page is about, likeliest first: those that its address spells; those of the first rank, apart from the shop's
  * name; what the page's head names; what markup or a table of facts calls a product's name; headings in the head of the
  * site; all others, the lowest ranks last; then the largest text by those of `buttons` that buy, where those stand together; at
  * last what any product's page says.
@@ -91,6 +92,8 @@ export function* mainHeadings(
 ): Generator<readonly Element[] | undefined, void, undefined> {
   const { furniture } = context;
   const shown = (selector: string, called?: RegExp) => shownIn(context, selector, called);
+  const spelled = shown("h1,h2,h3,h4").filter(({ textContent }) => isSpelledBy(textContent, context.doc));
+  if (spelled.length > 0) yield spelled;
   const ranked = firstRank(context);
   const first = ranked.filter((heading) => !isBanner(heading));
   if (first.length > 0) yield first;

@@ -22,6 +22,12 @@ export function isAddress(name: string, doc: Document): boolean {
   return address.length >= LONG_NAME && plainKey(name).startsWith(address);
 }
 
+/** Whether a text is just what the address of a page ends in. */
+export function isSpelledBy(text: string, doc: Document): boolean {
+  const address = addressKey(doc);
+  return address.length >= LONG_NAME && plainKey(text) === address;
+}
+
 /** Tells whether a heading in a block says what the page's title begins with and its address ends in, and markup calls its price one. */
 export function addressedOn(doc: Document): (block: Cluster) => boolean {
   const address = addressKey(doc);

@@ -95,6 +95,13 @@ function tagAround(element: Element | null, text: string, alone: Tag): Around | 
   return sameWhole(alone.amounts, read.amounts) ? { ...read, tag } : null;
 }
 
+/** Whether a text is what stands behind the point of an amount that begins in another element: "<b>5</b>,<i>95 €</i>". */
+function isRestOf(element: Element, text: string): boolean {
+  if (!/^\d\d(?!\d)/.test(text)) return false;
+  const before = saidBy(element.previousSibling);
+  return /^[.,]$/.test(before) && /\d$/.test(saidIn(element.previousElementSibling));
+}
+
 /** What shows no price: what is no text of the page, and choices, of which labels without a field are none. */
 const NO_TAG = "script,style,noscript,template,option,label[for],label:has(input,select),textarea";
 
@@ -110,6 +117,16 @@ function signedAside(node: Node, { last }: Run, element: Element, text: string):
   const tag = before ? `${sign}${text}` : `${text} ${sign}`;
   const { amounts, words, denied } = readTag(tag);
   return denied || amounts.length === 0 ? null : { element, text: tag, tag, words, amounts };
+}
+
+/** How often a number stands in a text, by itself. */
+function timesIn(text: string, number: string): number {
+  let times = 0;
+  for (let at = text.indexOf(number); at >= 0; at = text.indexOf(number, at + number.length)) {
+    const [before, behind] = [text.charAt(at - 1), text.charAt(at + number.length)];
+    if (!FIGURE.test(before) && !FIGURE.test(behind)) times++;
+  }
+  return times;
 }
 
 /** The price tag that a text node belongs to, with what goes on in the next, or null where it is none. */
@@ -130,6 +147,7 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (own.length === 0 && element.closest("button")) return null;
   if (isInProse(element) && !isLabelled(node, text)) return null;
   if (own.length > 0) {
+    if (isRestOf(element, text)) return null;
     // Words beside it ("Save", "Was") and raised cents belong to the same tag.
     const beside = tagAround(parentOf(element), text, alone);
     if (beside?.denied || (!beside && (alone.denied || isDeniedBefore(node, text)))) return null;
@@ -154,7 +172,7 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
     const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag);
     // The amount begins with this figure, which is there but once, or it is another's: sizes stand beside a price.
     const own = amounts.some((one) => sameWhole([one], figure) || one.written === figure[0]?.written);
-    if (own && tag.split(text).length < 3) return { element: up, text: tag, tag, words, amounts };
+    if (own && timesIn(tag, text) < 2) return { element: up, text: tag, tag, words, amounts };
     if (amounts.length > 0) break;
     // Beside another number it is not told whose sign an icon is.
     const iconed = FIGURE.test(tag.replace(text, "")) ? "" : `${iconSign(up)} ${text}`;

@@ -20,17 +20,17 @@ const MOST_BEHIND = 24;
 /** Spaces between an amount and its sign. */
 const GAP = 2;
 
-/** Digits of the scripts that prices are written in, for a class of characters: plain, wide, Arabic, Persian, Devanagari, Bengali. */
-export const DIGITS = "\\d０-９٠-٩۰-۹०-९০-৯";
+/** Digits of the scripts that prices are written in, for a class of characters: plain, wide, Arabic, Persian, Devanagari, Bengali, Thai. */
+export const DIGITS = "\\d０-９٠-٩۰-۹०-९০-৯๐-๙";
 export const FIGURE = new RegExp(`[${DIGITS}]`);
 
-/** Other scripts' digits, wide forms and spaces of any width in the plain ones; Arabic digits end in their value, Indian ones in six more. */
+/** Other scripts' digits, wide forms and spaces of any width in the plain ones; Arabic and Thai digits end in their value, Indian ones in six more. */
 const plainDigits = (text: string): string =>
   /^[ -~€£]*$/.test(text)
     ? text
     : text
         .normalize("NFKC")
-        .replace(/[٠-٩۰-۹]/g, (digit) => String(digit.charCodeAt(0) & 15))
+        .replace(/[٠-٩۰-۹๐-๙]/g, (digit) => String(digit.charCodeAt(0) & 15))
         .replace(/[०-९০-৯]/g, (digit) => String((digit.charCodeAt(0) - 6) & 15))
         .replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "");
 
@@ -90,18 +90,26 @@ export function scanMoney(written: string): Scan {
       // In "7–8 £14" the sign belongs to what follows.
       const next = lower.slice(end, end + MOST_BEHIND);
       sign = SIGN_OF_NEXT.test(next) ? null : signAt(behind.trimStart(), false);
-      // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days, "6 ks" pieces, "10 ft" feet.
+      // The first stand before amounts alone: "26R" are points; the last behind thousands: "100d" are days, "6 ks" pieces, "10 ft" feet, "2da" second.
       if (
         /^(r|n|nt)$/.test(sign ?? "") ||
         (/^(d|ks)$/.test(sign ?? "") && !/[.,]\d{3}$/.test(number)) ||
-        (sign === "ft" && /^\d\d?$/.test(number))
+        (/^(ft|da)$/.test(sign ?? "") && /^\d\d?$/.test(number))
       )
         sign = null;
       if (sign && isWord(sign, text.slice(end).trimStart().slice(0, sign.length))) sign = null;
       const dashed = /^[.,:][-–—]/.test(behind);
       if (sign) end += behind.length - behind.trimStart().length + sign.length;
-      else if (dashed) end += 2;
-      else sign = sharedSign(number, next);
+      else if (dashed) {
+        end += 2;
+        // "10,- €"
+        const late = lower.slice(end, end + LONGEST_SIGN + GAP);
+        const last = signAt(late.trimStart(), false);
+        if (last && !/^[a-z]{1,2}$/.test(last)) {
+          sign = last;
+          end += late.length - late.trimStart().length + last.length;
+        }
+      } else sign = sharedSign(number, next);
       if (!sign && !dashed) continue;
     }
     found.push([sign, number]);

@@ -6,7 +6,7 @@ import type { PriceLeaf } from "./price-leaf.ts";
 
 /** Words beside an amount that is a part of the price, was the price once or buys less: instalments, deposits, hire. */
 const ASIDE =
-  /\b(instal\w+|payments?|cuotas|rat(?:en?|y|a|er|ami)?|parcelas?|prestações|mensu?[ai][lt]\w*|versements|plazos|pagos|meses|termijn\w*|delen|fois|avbetal\w+|afdrag|lowest|niedrigste\w*|laagste|lägsta|laveste|plus bas|più basso|m[aá]s baj[oa]|mais baixo|was|rrp|msrp|uvp|deposit|kaution|members?|grundpreis|monthly|hire|as low as|rent|rental|miete|location|noleggio|alquiler|aluguel|wynajem|wholesale|atacado|mayorista|grossiste|ingrosso|großhandel|groothandel|hurt)\b|(?<![a-z])[x×] ?$|\d\s?[x×]\s|toptan|оптов|批发价|批發價|도매가|卸売|najniższ|nejnižší|najnižš|legalacsony|monatl|aylık|taksit|splátk|delbetal|részlet|δόσεις|рассроч|плат[еі]ж|частин|вноск|分割|回払|月々|分期|每期|할부|دفعات|قسط|أقساط|תשלומים|ผ่อน|trả góp|cicilan/;
+  /\b(instal\w+|payments?|cuotas|rat(?:en?|y|a|er|ami)?|parcelas?|prestações|mensu?[ai][lt]\w*|versements|plazos|pagos|meses|termijn\w*|delen|fois|avbetal\w+|afdrag|lowest|niedrigste\w*|laagste|lägsta|laveste|plus bas|più basso|m[aá]s baj[oa]|mais baixo|was|rrp|msrp|uvp|deposit|kaution|members?|vip|grundpreis|monthly|hire|as low as|rent|rental|miete|location|noleggio|alquiler|aluguel|wynajem|wholesale|atacado|mayorista|grossiste|ingrosso|großhandel|groothandel|hurt)\b|(?<![a-z])[x×] ?$|\d\s?[x×]\s|toptan|оптов|批发价|批發價|도매가|卸売|najniższ|nejnižší|najnižš|legalacsony|monatl|aylık|taksit|splátk|delbetal|részlet|δόσεις|рассроч|плат[еі]ж|частин|вноск|分割|回払|月々|分期|每期|할부|دفعات|قسط|أقساط|תשלומים|ผ่อน|trả góp|cicilan/;
 
 /** What an amount is for that is no whole price: a month, a measure, one way of paying; or that it lacks the tax. */
 const PART =

@@ -1,15 +1,17 @@
 import { countUp, nameOf, parentOf } from "../dom/ancestors.ts";
 import { buys } from "../dom/buttons.ts";
 import type { Survey } from "../survey.ts";
+import { LABELLED_PRICE } from "./price-label.ts";
 import type { WrittenPrice } from "./price-leaf.ts";
 
 /** What markup calls a button that may show no more than the price. */
 const BASKET_NAME = /cart|buy|basket/i;
 
-/** Whether a price stands on a button that does not buy, nor does one beside it: what it costs to give, to book, to send. */
-function isOnOther({ element }: WrittenPrice): boolean {
+/** Whether a price stands on a button that does not buy, nor does one beside it, and no label says that it is one: what it costs to give, to book, to send. */
+function isOnOther({ element, text }: WrittenPrice): boolean {
   const button = element.closest("button");
-  if (button === null || BASKET_NAME.test(nameOf(button))) return false;
+  if (button === null || BASKET_NAME.test(nameOf(button)) || LABELLED_PRICE.test(text.toLowerCase()))
+    return false;
   return ![...(parentOf(button)?.children ?? [])].some((one) => one.localName === "button" && buys(one));
 }
 

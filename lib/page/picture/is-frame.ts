@@ -27,7 +27,13 @@ const timesShown = learned(
 export function framesAmong(pictures: readonly Element[], context: Context): (picture: Element) => boolean {
   if (pictures.length < 2) return () => false;
   const times = timesShown(context);
-  const timesOf = (picture: Element) => times.get(addressOf(picture)) ?? 0;
-  const least = Math.min(...pictures.map(timesOf).filter((shown) => shown > 0));
-  return (picture) => timesOf(picture) >= LEAST_MEMBERS && timesOf(picture) > OFTENER * least;
+  const own = new Map<string, number>();
+  for (const address of pictures.map(addressOf)) own.set(address, (own.get(address) ?? 0) + 1);
+  // Once for this product, and each time with others.
+  const timesOf = (address: string) => (times.get(address) ?? 0) - (own.get(address) ?? 0) + 1;
+  const least = Math.min(...[...own.keys()].filter((address) => times.has(address)).map(timesOf));
+  return (picture) => {
+    const shown = timesOf(addressOf(picture));
+    return shown >= LEAST_MEMBERS && shown > OFTENER * least;
+  };
 }

@@ -162,7 +162,7 @@ export function* shelfTiles(
       found.set(root, pictures);
     }
     const all = list.size;
-    if (all < LEAST && titled < all) continue;
+    if (all < LEAST && titled < all && (bought < all || called < all)) continue;
     const distinct = new Set(products.map(({ title }) => title)).size;
     if (!isMost(products.length, all) || !isMost(distinct, all)) continue;
     const words = products.reduce((sum, { title }) => sum + sizeOf(title), 0) / products.length;

@@ -84,16 +84,16 @@ export interface Where {
 const isSpelled = (text: string, spelled: string): boolean =>
   spelled !== "" && Math.abs(nameKey(text).length - spelled.length) < 3 && plainKey(text) === spelled;
 
-/** What it counts that a text has so many of the words of the address, and at least half of them. */
+/** What it counts that a text has all words of the address, as many at least and half of them. */
 const WORDED = 3.5;
 const LEAST_WORDS = 2;
 
-/** Whether a short text has most of the words that the address of its page ends in. */
-function isWorded(text: string, words: readonly string[]): boolean {
-  if (words.length < LEAST_WORDS || text.length > LONGEST_TOLD) return false;
+/** The part of the words of its page's address that a short text has, from 0 to 1; 0 where they are few. */
+function worded(text: string, words: readonly string[]): number {
+  if (words.length < LEAST_WORDS || text.length > LONGEST_TOLD) return 0;
   const key = plainKey(text);
   const found = words.filter((word) => key.includes(word)).length;
-  return found >= LEAST_WORDS && 2 * found >= words.length;
+  return found >= LEAST_WORDS && 2 * found >= words.length ? found / words.length : 0;
 }
 
 /** What it counts that a text is bold, or larger than what it stands among; and by how much it then is. Layout choice. */
@@ -156,7 +156,7 @@ export function weigh(
   }
   // A name that is pressed to open its product is what the picture is called, too.
   if (pressed > 0 && !told.includes(nameKey(written))) score -= pressed;
-  if (score + MOST_BY_WORDS + (spelled ? SPELLED : TOLD_WHOLE) <= least) return null;
+  if (score + MOST_BY_WORDS + WORDED + (spelled ? SPELLED : TOLD_WHOLE) <= least) return null;
   const whole = plainText(marked?.textContent);
   // What the picture is called, too, is the name, whatever stands with it in what is marked as one.
   const own = plainText(written);
@@ -174,9 +174,9 @@ export function weigh(
   if (FACTS.test(text) || (!marked && NO_NAME.test(text))) score -= 1;
   // One page for all is called "Details", as the link to it is.
   if (isSpelled(text, spelled) && !namesPart(text)) score += SPELLED;
-  else if (isWorded(text, words)) score += WORDED;
   else if (key.length > 2 && told.some((one) => one.includes(key) || key.includes(one)))
     score += told.includes(key) ? TOLD_WHOLE : 3;
+  score += WORDED * worded(text, words);
   // Of several headings the first that no other tile has; of other texts the longest.
   score += marked && isHeading ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
   if (!marked && text.length <= LONGEST_TOLD) score += loudness(holder, parts);

@@ -46,6 +46,7 @@ import { TOLD_BY_ADDRESSES } from "./told-by-addresses.ts";
 import { TOLD_BY_LITTLE } from "./told-by-little.ts";
 import { WHOLE_PAGES } from "./whole-pages.ts";
 import { WITHOUT_A_SIGN } from "./without-a-sign.ts";
+import { WORDS_AND_NUMBERS } from "./words-and-numbers.ts";
 
 /** Every invented page, by what it is about. */
 export const ALL_CASES: readonly (readonly [subject: string, cases: readonly PageCase[]])[] = [
@@ -96,4 +97,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["names of pages", NAMES_OF_PAGES],
   ["signs and stamps", SIGNS_AND_STAMPS],
   ["frames and makers", FRAMES_AND_MAKERS],
+  ["words and numbers", WORDS_AND_NUMBERS],
 ];
