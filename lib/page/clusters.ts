@@ -1,7 +1,7 @@
 import type { Context } from "./context.ts";
 import { addTo, nearest, parentOf, WHOLE, within } from "./dom/ancestors.ts";
 import { letters } from "./dom/letters.ts";
-import type { PriceLeaf } from "./money/price-leaf.ts";
+import type { PriceLeaf } from "./money/written-price.ts";
 import { partedIn } from "./parted.ts";
 import { SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
 import type { Survey } from "./survey.ts";

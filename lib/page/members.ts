@@ -1,5 +1,5 @@
 import { countUp, parentOf } from "./dom/ancestors.ts";
-import type { PriceLeaf } from "./money/price-leaf.ts";
+import type { PriceLeaf } from "./money/written-price.ts";
 import type { Survey } from "./survey.ts";
 
 /** Members of a list from which on it says something of each. */

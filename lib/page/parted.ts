@@ -2,7 +2,7 @@ import type { Cluster } from "./clusters.ts";
 import { addTo, isPlain, nearest } from "./dom/ancestors.ts";
 import { letters } from "./dom/letters.ts";
 import { kindOf, LEAST_MEMBERS } from "./members.ts";
-import type { PriceLeaf } from "./money/price-leaf.ts";
+import type { PriceLeaf } from "./money/written-price.ts";
 
 /** Members of a list looked at; a bound on hostile pages. */
 const MOST_MEMBERS = 1000;

@@ -3,7 +3,7 @@ import { buttonsIn, buys } from "../dom/buttons.ts";
 import { letters } from "../dom/letters.ts";
 import { leadsToProduct, linkUrl } from "../dom/link.ts";
 import { membersBy } from "../members.ts";
-import type { PriceLeaf } from "../money/price-leaf.ts";
+import type { PriceLeaf } from "../money/written-price.ts";
 import type { FoundProduct } from "../product.ts";
 import type { Survey } from "../survey.ts";
 

@@ -1,6 +1,6 @@
 import { buys, quantitiesIn } from "../dom/buttons.ts";
 import { isCalledProduct, leadsToProduct } from "../dom/link.ts";
-import type { PriceLeaf } from "../money/price-leaf.ts";
+import type { PriceLeaf } from "../money/written-price.ts";
 import type { Described } from "../structured.ts";
 import type { MainPage } from "./main-page.ts";
 import { isAddressed, pricesBy } from "./main-price.ts";

@@ -5,7 +5,7 @@ import { isCrumb } from "../dom/is-crumb.ts";
 import { leadsAway } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { namesVoucher } from "../doubt/offers-no-ware.ts";
-import type { PriceLeaf } from "../money/price-leaf.ts";
+import type { PriceLeaf } from "../money/written-price.ts";
 import { isStrip } from "../picture/picture-area.ts";
 import { LARGE_MAIN } from "../picture/picture-sizes.ts";
 import { pictureUrl, pictureUrls } from "../picture/picture-urls.ts";

@@ -6,9 +6,9 @@ import { plainText } from "../dom/plain-text.ts";
 import { barePrices, headedPrices, labelledPrices, loneNumber } from "../money/bare-price.ts";
 import { isStruck } from "../money/is-struck.ts";
 import { readTag } from "../money/price.ts";
-import type { PriceLeaf } from "../money/price-leaf.ts";
 import { settleMoney } from "../money/settle-money.ts";
 import { isAside, isNamedPart } from "../money/what-for.ts";
+import type { PriceLeaf } from "../money/written-price.ts";
 
 /** Whether the address of a page is, by its wording, that of one product or of one thing among others. */
 export const isAddressed = ({ URL: here }: Document): boolean => leadsToProduct(here) || isCalledDetail(here);

@@ -6,8 +6,8 @@ import { LEAST_MEMBERS } from "../members.ts";
 import { isStruck } from "./is-struck.ts";
 import { readTag } from "./price.ts";
 import { PRICE_LABEL } from "./price-label.ts";
-import type { PriceLeaf } from "./price-leaf.ts";
 import { settleMoney } from "./settle-money.ts";
+import type { PriceLeaf } from "./written-price.ts";
 
 /** Texts looked at in one product, and tiles. */
 const MOST_TEXTS = 40;

@@ -1,8 +1,8 @@
 import { parentOf } from "../dom/ancestors.ts";
 import { readTag } from "./price.ts";
 import { isPriceLabel } from "./price-label.ts";
-import type { WrittenPrice } from "./price-leaf.ts";
 import { LONGEST_SOURCE } from "./tag-size.ts";
+import type { WrittenPrice } from "./written-price.ts";
 
 /** A table has at least so many columns and rows below its head; no more rows are looked at. */
 const LEAST_COLUMNS = 3;

@@ -1,6 +1,6 @@
 import { readTag } from "./price.ts";
-import type { WrittenPrice } from "./price-leaf.ts";
 import { LONGEST_TAG } from "./tag-size.ts";
+import type { WrittenPrice } from "./written-price.ts";
 
 /** The price in a field that nobody can write in, with the words around it; or null. */
 export function priceInField(element: Element): WrittenPrice | null {

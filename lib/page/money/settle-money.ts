@@ -2,7 +2,7 @@ import type { Survey } from "../survey.ts";
 import { currencyOf, type MoneyHint } from "./currency.ts";
 import { parseAmount, THOUSANDTHS } from "./parse-amount.ts";
 import type { Amount, WrittenAmount } from "./price.ts";
-import type { WrittenPrice } from "./price-leaf.ts";
+import type { WrittenPrice } from "./written-price.ts";
 
 /** An amount with the currency that it has on a page with this hint; which may count in thousandths after all. */
 function settled(one: WrittenAmount, hint: MoneyHint): Amount {

@@ -2,7 +2,7 @@ import { nameOf, parentOf } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { SOME } from "./amount-mark.ts";
 import type { Amount } from "./price.ts";
-import type { PriceLeaf } from "./price-leaf.ts";
+import type { PriceLeaf } from "./written-price.ts";
 
 /** Words beside an amount that is a part of the price, was the price once or buys less: instalments, deposits, hire. */
 const ASIDE =

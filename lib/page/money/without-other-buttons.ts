@@ -2,7 +2,7 @@ import { countUp, nameOf, parentOf } from "../dom/ancestors.ts";
 import { buys } from "../dom/buttons.ts";
 import type { Survey } from "../survey.ts";
 import { LABELLED_PRICE } from "./price-label.ts";
-import type { WrittenPrice } from "./price-leaf.ts";
+import type { WrittenPrice } from "./written-price.ts";
 
 /** What markup calls a button that may show no more than the price. */
 const BASKET_NAME = /cart|buy|basket/i;

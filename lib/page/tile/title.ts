@@ -8,7 +8,7 @@ import { bareName, linesOf, nameKey, plainKey, plainText } from "../dom/plain-te
 import { isStruck } from "../money/is-struck.ts";
 import { readTag } from "../money/price.ts";
 import { isPriceLabel, LABELLED_PRICE } from "../money/price-label.ts";
-import type { PriceLeaf } from "../money/price-leaf.ts";
+import type { PriceLeaf } from "../money/written-price.ts";
 import { isCommon, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { largerThan } from "./larger-text.ts";
 import { namedCell } from "./named-cell.ts";
