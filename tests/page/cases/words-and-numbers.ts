@@ -210,4 +210,16 @@ export const WORDS_AND_NUMBERS: readonly PageCase[] = [
     products: [],
     layout: true,
   },
+  {
+    name: "days of the week that are short as francs are, before dates cut into parts",
+    lang: "no",
+    body: ["Ny dirigent", "Sommerkonsert", "Årsmøte"]
+      .map(
+        (name, i) =>
+          `<article><div class="date"><div>fr.</div><div>${i + 2}</div><div>feb</div><div>${i + 2}018</div></div><div>${picture(`nytt-${i}`)}</div><h4>${name}</h4><p>Vi ønsker velkommen.</p></article>`,
+      )
+      .join(""),
+    kind: "none",
+    products: [],
+  },
 ];
