@@ -9,8 +9,8 @@ const BUY =
 /** Pictures of a cart that are pressed, by the name of their file. */
 const PRESSED_CART = /(^|[/_-])(cart|basket|buy|buy_?(car|cart|now))\.(gif|jpe?g|png|webp)$/i;
 
-/** What markup calls a button that buys, or what is around it alone. */
-const CALLED_BUY = /(^|[\s_-])buy([\s_-]|$)/i;
+/** What markup calls a button that buys a ware, or what is around it alone. */
+const CALLED_BUY = /(^|[\s_-])buy(?![\s_-]?ticket)([\s_-]|$)/i;
 
 /** Whether a button is called so, whatever it says. */
 function isCalledBuy(button: Element): boolean {

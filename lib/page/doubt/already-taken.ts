@@ -2,7 +2,7 @@ import type { Context } from "../context.ts";
 import { allIn, nameOf, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buys } from "../dom/buttons.ts";
 import { pageHeading, pathsOf } from "../dom/page-heading.ts";
-import { headingText } from "../dom/plain-text.ts";
+import { headingText, linesOf } from "../dom/plain-text.ts";
 import type { Survey } from "../survey.ts";
 import { BASKET_NAMES, BASKET_TEXT } from "./basket-names.ts";
 
@@ -19,7 +19,7 @@ const KEEPERS_PATH = /\/(wp-)?admin(\.\w+)?(\/|$)/;
 
 /** Headings of such pages; nothing or a number follows. */
 const SETTLED_HEADING =
-  /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|(historique (des? )?([mtv]es |[nv]os )?)?commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|(ご)?注文(履歴|内容)(の?確認)?|購入履歴|お買い物内容確[定認]|주문내역|訂單紀錄|订单|заказы|оформлени[ея] (заказа|замовлення)|finalizar( a)? compra|(zur )?kasse|pokladna|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
+  /^((your|my|past|recent|meine|letzte|mes|vos|mis|tus|i miei|i tuoi|minhas|meus|mijn|mina|moje|twoje) )?(orders?( (history|status|summary|confirmation))?|purchases|checkout|bestell(ungen|historie|verlauf)|käufe|(historique (des? )?([mtv]es |[nv]os )?)?commandes|achats|pedidos|compras|ordini|acquisti|encomendas|bestelgeschiedenis|bestellingen|aankopen|beställningar|köp|zamówienia|zakupy|(ご)?注文(履歴|内容)(の?確認)?|購入履歴|お買い物内容確[定認]|주문내역|訂單紀錄|订单|заказы|(мои |история )заказ(ы|ов)|личный кабинет|особистий кабінет|оформлени[ея] (заказа|замовлення)|finalizar( a)? compra|(zur )?kasse|pokladna|objednávky|παραγγελίες|siparişler(im)?|הזמנות|طلباتي)[^a-zà-ž]*$/;
 
 const REMOVE =
   /remove|delete|trash|entfernen|löschen|supprim|retirer|enlever|eliminar|quitar|rimuovi|elimina|remover|verwijder|ta bort|usuń|削除|삭제|删除|刪除|移除|удал|видал|odstran|odebr|törl|kaldır|\bsil\b|poista|fjern|slet|șterge|αφαίρεση|διαγραφή|حذف|إزالة|הסר|מחק/i;
@@ -36,6 +36,12 @@ const QUANTITY = '[type=number],[name*="qty" i],[name*="quantit" i],[class*="qty
 /** How many of a line a text says to be in a basket. Common practice, no source. */
 const COUNTED =
   /(qty|quantity|quantité|qté|menge|anzahl|cantidad|quantità|quantidade|aantal|antal|ilość|množství|mennyiség|cantitate|ποσότητα|кол-?во|количество|кількість|adet|miktar|数量|數量|수량|الكمية|כמות)\s*[:：.x×]?\s*\d/i;
+/** The same as the head of a column, where lines show no more than a number. */
+const QUANTITY_HEAD =
+  /^(qty|quantity|quantité|qté|menge|anzahl|cantidad|quantità|quantidade|aantal|antal|ilość|množství|mennyiség|cantitate|ποσότητα|кол-?во|количество|кількість|adet|miktar|数量|數量|수량|الكمية|כמות)$/;
+/** Elements above a tile that markup may call a basket, and the texts of one among which heads are. */
+const STEPS_TO_BASKET = 6;
+const MOST_HEADS = 40;
 /** Characters of a line that are read. */
 const MOST_TEXT = 600;
 
@@ -88,6 +94,20 @@ const removes = (control: Element): boolean => {
 /** Whether a control is drawn as a cross or a bin: in a basket it removes a line. */
 const bearsCross = (control: Element): boolean => control.querySelector(CROSSES) !== null;
 
+/** Whether markup calls what lies around a tile a basket, and one of the heads there says how many. */
+function isInBasket(root: Element): boolean {
+  let around = parentOf(root);
+  for (let step = 0; around && step < STEPS_TO_BASKET; around = parentOf(around), step++) {
+    const names = nameOf(around)
+      .toLowerCase()
+      .split(/[\s_-]+/);
+    if (!names.some((name) => BASKET_NAMES.includes(name))) continue;
+    const lines = linesOf([around], MOST_TEXT).toLowerCase().split("\n");
+    return lines.slice(0, MOST_HEADS).some((line) => QUANTITY_HEAD.test(line.trim()));
+  }
+  return false;
+}
+
 /**
  * Whether a tile shows what a person has taken already: a line of a basket, with its quantity or the way to remove it, or
  * anything among orders and at the check-out; or a line that can be edited and removed, as a shop keeper's can.
@@ -96,6 +116,7 @@ export function isAlreadyTaken(root: Element, survey: Survey, context: Context):
   const page = kindOnce(context);
   if (page === "settled") return true;
   if (page === "wished") return false;
+  if (page === "other" && isInBasket(root)) return true;
   const own = survey.picturesIn.get(root) ?? 0;
   let line = root;
   for (let up = parentOf(root), step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {

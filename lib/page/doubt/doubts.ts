@@ -80,6 +80,13 @@ const showsSeveral: Doubt = ({ product, pictures, root }) => {
   return new Set(places).size >= MANY_PLACES && !buttonsIn(root).some(buys);
 };
 
+/** What a page has around all that it shows. */
+const AROUND_ALL = "nav,footer,[role=contentinfo]";
+
+/** What meets no sooner than in the whole page belongs to nothing on it. */
+const holdsThePage: Doubt = ({ pictures, root }) =>
+  pictures.length >= MANY_PLACES && root.querySelector(AROUND_ALL) !== null;
+
 const isAGroup: Doubt = ({ product, root, prices, survey }) => {
   const one = product();
   return one !== null && namesAGroup(one, { root, prices }, survey);
@@ -156,6 +163,7 @@ export const DOUBTS: readonly Doubt[] = [
   isAmongServices,
   isNoWare,
   showsSeveral,
+  holdsThePage,
   isAGroup,
   isOddOneOut,
   hidesItsPrice,

@@ -9,6 +9,7 @@ import { namesThings } from "../doubt/names-a-group.ts";
 import { offersNoWare, sellsNothing } from "../doubt/offers-no-ware.ts";
 import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS, unlikeOthers } from "../members.ts";
+import { LABELLED_PRICE } from "../money/price-label.ts";
 import { SENTENCE_END } from "../money/price-leaf.ts";
 import type { PriceLeaf } from "../money/written-price.ts";
 import { areaOf, isLarge } from "../picture/picture-area.ts";
@@ -68,6 +69,9 @@ export interface OwnBlock {
   readonly names: readonly Element[];
 }
 
+/** Whether a price is told with its label. */
+const isLabelledPrice = ({ tag }: PriceLeaf): boolean => LABELLED_PRICE.test(tag.toLowerCase());
+
 /** The only block with a price on a page of a shop, below its first page, where nothing says to buy: it has a name and a large picture; or null. */
 function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], context: Context): OwnBlock | null {
   const [cluster] = loose;
@@ -85,8 +89,11 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
   const isLabelled = () => labelledNames(context).some((name) => cluster.root.contains(name));
   if ((names.length === 0 && !isAddressed && !isLabelled()) || sellsNothing(context)) return null;
   if (hasBasket(context)) return { cluster, names };
-  // Where nothing can be pressed to buy, the address must say that it is one of several, and nothing that it is no ware.
-  const isOne = isAddressed || IN_FOLDER.test(doc.URL);
+  // Where nothing can be pressed to buy, its address, or its title with the label of its price, must say that it is about one thing, and nothing that it is no ware.
+  const isOne =
+    isAddressed ||
+    IN_FOLDER.test(doc.URL) ||
+    (firstRank(context).some(isInTitle) && cluster.prices.some(isLabelledPrice));
   const product = isOne ? foundProduct({ ...cluster, role: "main" }, context) : null;
   return product && !offersNoWare(product) ? { cluster, names } : null;
 }

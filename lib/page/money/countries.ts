@@ -1,4 +1,6 @@
 import { ANY_COUNTRY } from "./currency.ts";
+import { dollarsOf } from "./dollars.ts";
+import { namedIn } from "./named-in.ts";
 
 /** Countries of languages spoken chiefly in one; for a page whose `lang` names none. ISO 639-1 to ISO 3166. */
 const HOME: Readonly<Record<string, string>> = {
@@ -135,29 +137,8 @@ const COUNTRIES: Readonly<Record<string, RegExp>> = {
   AR: /argentin[ao]/i,
   CL: /chile(n[oa]s?)?(?![a-z])/i,
   US: /ecuador|el salvador|puerto rico|panamá/i,
+  DO: /rep(ú|u|\.\s?)(blica)?\s?dominicana|santo domingo/i,
 };
-
-/** Countries that count in dollars of their own, by which a shop is named that a page's title ends in. */
-const DOLLARS: Readonly<Record<string, RegExp>> = {
-  AU: /australia$/i,
-  NZ: /new zealand\b.{0,20}$/i,
-  CA: /canada$/i,
-  SG: /singapore$/i,
-  HK: /hong kong$/i,
-};
-
-/** The last part of a page's title: what its shop is called. */
-const shopIn = ({ title }: Document): string =>
-  title
-    .split(/ [-–—|·:] /)
-    .at(-1)
-    ?.trim() ?? "";
-
-/** The one of some countries that a text names, or "". */
-function namedIn(text: string, countries: Readonly<Record<string, RegExp>>): string {
-  const named = Object.keys(countries).filter((code) => countries[code]?.test(text));
-  return named.length === 1 ? (named[0] ?? "") : "";
-}
 
 /** ISO 3166 codes of the countries that the language, the address, the telephone number and the foot of a page point at. */
 export function countriesOf(doc: Document, language: string): readonly string[] {
@@ -174,7 +155,7 @@ export function countriesOf(doc: Document, language: string): readonly string[] 
     calledIn(doc, said),
     inEnglish ? spokenIn(said.text) : "",
     namedIn(said.foot, spoken === "es" ? COUNTRIES : NEIGHBOURS),
-    inEnglish ? namedIn(shopIn(doc), DOLLARS) : "",
+    inEnglish && said.text.includes("$") ? dollarsOf(doc) : "",
   ].filter(Boolean);
   if (told.length > 0) return told.map((code) => code.toUpperCase());
   const chiefly = spoken === "es" ? ANY_COUNTRY : CHIEFLY[spoken];

@@ -8,7 +8,7 @@ import { PRICE_NAME } from "./price-name.ts";
 import { sameWhole } from "./same-whole.ts";
 import { FIGURE } from "./scan-money.ts";
 import { LONGEST_TAG, lengthOf, MOST_LETTERS, STEPS_UP } from "./tag-size.ts";
-import { saidBy } from "./text-run.ts";
+import { saidBy, saidIn } from "./text-run.ts";
 import { PART_NAME } from "./what-for.ts";
 import type { WrittenPrice } from "./written-price.ts";
 
@@ -24,11 +24,22 @@ function timesIn(text: string, number: string): number {
   return times;
 }
 
+/** The sign that an icon right before a text shows, which says nothing; "" where there is none. */
+function signBefore({ previousSibling: before }: Node): string {
+  const isIcon = before?.nodeType === 1 && saidIn(before) === "";
+  return isIcon ? iconSign(before as Element) : "";
+}
+
 /** The price of which a text is the figures alone: its sign stands in another element, or markup calls it a price; or null. */
-export function figureLeaf(element: Element, text: string): WrittenPrice | null {
+export function figureLeaf(node: Node, element: Element, text: string): WrittenPrice | null {
   // "<b>24</b> euro": the sign is the next text, and no word stands before.
   const behind = saidBy(element.previousSibling) ? "" : saidBy(element.nextSibling);
-  const signed = behind && behind.length <= LONGEST_SIGN ? `${text} ${behind}` : "";
+  const icon = signBefore(node);
+  const signed = icon
+    ? `${icon} ${text}`
+    : behind && behind.length <= LONGEST_SIGN
+      ? `${text} ${behind}`
+      : "";
   const { amounts, words } = readTag(signed);
   if (amounts.length > 0) return { element, text, tag: signed, words, amounts };
   let plain: WrittenPrice | null = null;

@@ -8,7 +8,7 @@ import { isLetter } from "../dom/letters.ts";
  */
 const SIGNS = new Map<string, readonly string[]>(
   (
-    "€ EUR|£ GBP EGP|$ USD CAD AUD NZD SGD HKD MXN ARS CLP COP TWD|¥ JPY CNY|円 JPY|元 CNY|₹ INR|₩ KRW|₽ RUB|₴ UAH|₺ TRY|" +
+    "€ EUR|£ GBP EGP|$ USD CAD AUD NZD SGD HKD MXN ARS CLP COP DOP UYU TWD|¥ JPY CNY|円 JPY|元 CNY|₹ INR|₩ KRW|₽ RUB|₴ UAH|₺ TRY|" +
     "₪ ILS|₫ VND|đ VND|vnđ VND|n NGN|฿ THB|₱ PHP|₦ NGN|৳ BDT|₸ KZT|kr ? SEK NOK DKK ISK|zł PLN|zl PLN|kč CZK|ft HUF|lei RON|лв BGN|руб RUB BYN|" +
     "грн UAH|tl TRY|cfa XOF XAF|fcfa XOF XAF|rp IDR|rm MYR|rs INR PKR LKR NPR|r ZAR|r$ BRL|us$ USD|a$ AUD|au$ AUD|c$ CAD|" +
     "ca$ CAD|nz$ NZD|s$ SGD|hk$ HKD|nt$ TWD|nt TWD|mx$ MXN|s/ PEN|sfr CHF|fr CHF|frs CHF XOF XAF|ksh KES|gh₵ GHS|ر.س SAR|رس SAR|د.إ AED|د.ك KWD|د.ب BHD|" +

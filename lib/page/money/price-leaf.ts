@@ -97,5 +97,5 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   if (isInProse(element) && !isLabelled(node, text)) return null;
   return own.length > 0
     ? signedLeaf(node, element, text, alone)
-    : (figureLeaf(element, text) ?? labelledAlone(node, element, text));
+    : (figureLeaf(node, element, text) ?? labelledAlone(node, element, text));
 }

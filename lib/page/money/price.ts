@@ -21,9 +21,13 @@ const NO_PRICE = notPrice(
   `off|shipping|delivery|versand|rabatt?|discount|korting|remise|sconto|desconto|descuento|zniżki|slevy|kedvezmény|saved|gift|offerts?|d.achat|de (?:réduction|remise|descuento)|gratis|di sconto|and (?:over|under)|(?:[${WORD}]+ )?credit|voucher|coupon|kupon|cupón|gutschein|할인|割引|引き|元?减|쿠폰|적립|クーポン|ポイント|優惠券|cashback|bonus|felett|fölött|funded|raised|pledged|gespendet|gesammelt|collectés|récoltés|recaudados|raccolti|arrecadados|opgehaald|insamlat|zebrano|brut`,
 );
 
+/** What says behind an amount that it is with the tax or without. */
+const TAXED =
+  "(?:su|mit|z|s|con|com|avec|med|met|bez|be|ohne|sin|sans) (?:pvm|mwst|vat|dph|iva|tva|moms|btw|PVM|MwSt|VAT|DPH|IVA|TVA|BTW)";
+
 /** An amount inside a sentence: words on both sides, three behind it, two after a comma, that no price tag says; or a fee. */
 const SENTENCE = new RegExp(
-  `^[^${SOME}]*[A-Z${WORD}][^${SOME}]*${SOME} (?!(?:a|an|to|per|pro|par|al|por|inc|ink|each|plus|ex|for \\d)[^${WORD}])[${WORD}]+[^${SOME}]*$|${SOME} (?!inc|ink|per|pro|to |[Oo]ut of|[Ss]old |for \\d)(?:[A-Z${WORD}]+[ ,]+){2}[A-Z${WORD}]|, [${WORD}]+ [${WORD}]+ ${SOME}|(?:[A-Z${WORD}]+ ){2}[${WORD}]+, ${SOME}|${SOME}, [${WORD}]+ [${WORD}]+ |${SOME} per person`,
+  `^[^${SOME}]*[A-Z${WORD}][^${SOME}]*${SOME} (?!(?:a|an|to|per|pro|par|al|por|inc|ink|each|plus|ex|for \\d)[^${WORD}]|${TAXED})[${WORD}]+[^${SOME}]*$|${SOME} (?!inc|ink|per|pro|to |[Oo]ut of|[Ss]old |for \\d)(?:[A-Z${WORD}]+[ ,]+){2}[A-Z${WORD}]|, [${WORD}]+ [${WORD}]+ ${SOME}|(?:[A-Z${WORD}]+ ){2}[${WORD}]+, ${SOME}|${SOME}, [${WORD}]+ [${WORD}]+ |${SOME} per person`,
 );
 
 /** An amount on a page as it is written, with what is said around it. */

@@ -7,11 +7,19 @@ import { LEAST_MEMBERS } from "../members.ts";
 
 /** Headings looked at in one reading. */
 const MOST_HEADINGS = 2000;
-/** The first of the elements that a heading is made of, where it is made of several and no text stands between them. */
+/** What markup calls a brand in a name. */
+const CALLED_BRAND = /(^|[\s_-])(brand|vendor|marke|marque|marca|merk)([\s_-]|$)/i;
+
+const isBare = ({ nodeType, nodeValue }: Node): boolean => nodeType === 3 && letters(nodeValue ?? "") > 0;
+
+/** The first of the elements that a heading is made of, where it is made of several and no text stands between them; or what is called a brand before all text. */
 function firstOf(heading: Element): Element | null {
-  const first = heading.childElementCount > 1 ? heading.children[0] : null;
-  const isBare = ({ nodeType, nodeValue }: Node) => nodeType === 3 && letters(nodeValue ?? "") > 0;
-  return first && ![...heading.childNodes].some(isBare) ? first : null;
+  const first = heading.children[0];
+  if (!first) return null;
+  const nodes = [...heading.childNodes];
+  const bare = nodes.findIndex(isBare);
+  if (bare >= 0) return bare > nodes.indexOf(first) && CALLED_BRAND.test(nameOf(first)) ? first : null;
+  return heading.childElementCount > 1 ? first : null;
 }
 
 /** The line in small print that a heading begins with, or null. */
@@ -132,9 +140,6 @@ export function* learnNames(context: Context): Generator<undefined, void, undefi
 /** A brand stands before different names, which are as a rule longer: a colour behind a name is shorter. */
 const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
   rests.size > 1 && [...rests].join("").length >= first.length * rests.size;
-
-/** What markup calls a brand in a name. */
-const CALLED_BRAND = /(^|[\s_-])(brand|vendor|marke|marque|marca|merk)([\s_-]|$)/i;
 
 /** The text of a heading, without the brand before it: an element of its own that other headings have too, or a line in small print. */
 export function nameInHeading(heading: Element, context: Context): string {

@@ -1,3 +1,4 @@
+import { AMOUNTS_AND_COUNTRIES } from "./amounts-and-countries.ts";
 import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
 import { BESIDE_THE_NAME } from "./beside-the-name.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
@@ -13,6 +14,7 @@ import { NAMES_AMONG_BADGES } from "./names-among-badges.ts";
 import { NAMES_AND_SIGNS } from "./names-and-signs.ts";
 import { NAMES_OF_PAGES } from "./names-of-pages.ts";
 import { NAMES_THAT_STAND_OUT } from "./names-that-stand-out.ts";
+import { OFFERS_OF_NO_WARES } from "./offers-of-no-wares.ts";
 import type { PageCase } from "./page-case.ts";
 import { PAGES_OF_SERVICES } from "./pages-of-services.ts";
 import { PAGES_WITHOUT_PRODUCTS } from "./pages-without-products.ts";
@@ -98,4 +100,6 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["signs and stamps", SIGNS_AND_STAMPS],
   ["frames and makers", FRAMES_AND_MAKERS],
   ["words and numbers", WORDS_AND_NUMBERS],
+  ["offers of no wares", OFFERS_OF_NO_WARES],
+  ["amounts and countries", AMOUNTS_AND_COUNTRIES],
 ];

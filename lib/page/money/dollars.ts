@@ -1,0 +1,38 @@
+import { linesOf } from "../dom/plain-text.ts";
+import { namedIn } from "./named-in.ts";
+
+/** Countries that count in dollars of their own, by which a shop is named that a page's title ends in. */
+const DOLLARS: Readonly<Record<string, RegExp>> = {
+  AU: /australia$/i,
+  NZ: /new zealand\b.{0,20}$/i,
+  CA: /canada$/i,
+  SG: /singapore$/i,
+  HK: /hong kong$/i,
+};
+
+/** The same in lower case as a line of a postal address or the last part of one. */
+const ADDRESSED: Readonly<Record<string, RegExp>> = {
+  AU: /(^|,\s*|\d\s+)australia\W*$/m,
+  NZ: /(^|,\s*|\d\s+)(new zealand|aotearoa)\W*$/m,
+  CA: /(^|,\s*|\d\s+)canada\W*$/m,
+  SG: /(^|,\s*)singapore( \d{6})?\W*$/m,
+  HK: /(^|,\s*)hong kong\W*$/m,
+  US: /(^|,\s*|\d\s+)(usa|u\.s\.a?|united states( of america)?)\W*$/m,
+};
+
+/** Where a shop writes its postal address, and characters read there. */
+const ADDRESSES = 'footer,address,[class*="footer" i],[id*="footer" i]';
+const MOST_FOOT = 3000;
+
+/** The last part of a page's title: what its shop is called. */
+const shopIn = ({ title }: Document): string =>
+  title
+    .split(/ [-–—|·:] /)
+    .at(-1)
+    ?.trim() ?? "";
+
+/** The country, in dollars of its own, of an English page: the one that its shop is named by, or that its postal address ends in; else "". */
+export function dollarsOf(doc: Document): string {
+  const lines = linesOf([...doc.querySelectorAll(ADDRESSES)], MOST_FOOT).toLowerCase();
+  return namedIn(shopIn(doc), DOLLARS) || namedIn(lines, ADDRESSED);
+}

@@ -1,0 +1,111 @@
+import { BIG, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
+
+/** One member of a list for each name, with its place in the list. */
+const each = (names: readonly string[], member: (name: string, i: number) => string): string =>
+  names.map(member).join("");
+
+const THREE = ["Plum Velvet Skirt", "Ochre Linen Shirt", "Teal Wool Scarf"] as const;
+
+/** Shops whose country, and amounts whose form, is told by little. */
+export const AMOUNTS_AND_COUNTRIES: readonly PageCase[] = [
+  {
+    name: "dollars of the country that the shop's postal address ends in",
+    head: GRID,
+    body: `<div class="g">${each(THREE, (name, i) => `<div><a href="/w/${i}">${picture(`nz-${i}`)}<h4>${name}</h4></a><span>$${i + 4}9.95</span></div>`)}</div><footer><address>Quay Street<br>Nelson 7010<br>New Zealand</address></footer>`,
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 49.95 | NZD | nz-0",
+      "Ochre Linen Shirt | 59.95 | NZD | nz-1",
+      "Teal Wool Scarf | 69.95 | NZD | nz-2",
+    ),
+  },
+  {
+    name: "dollars of the United States in a shop that sends to other countries",
+    head: GRID,
+    body: `<div class="g">${each(THREE, (name, i) => `<div><a href="/w/${i}">${picture(`us-${i}`)}<h4>${name}</h4></a><span>$${i + 4}9.95</span></div>`)}</div><footer><p>We ship to Canada and to our friends in New Zealand.</p></footer>`,
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 49.95 | USD | us-0",
+      "Ochre Linen Shirt | 59.95 | USD | us-1",
+      "Teal Wool Scarf | 69.95 | USD | us-2",
+    ),
+  },
+  {
+    name: "pesos of the Dominican Republic, which the foot names",
+    lang: "es",
+    head: GRID,
+    body: `<div class="g">${each(["Falda de lino", "Camisa ocre", "Bufanda verde"], (name, i) => `<div><a href="/w/${i}">${picture(`do-${i}`)}<h4>${name}</h4></a><span>$${i + 1},450.00</span></div>`)}</div><footer>Calle El Conde 40, Santo Domingo, República Dominicana</footer>`,
+    kind: "listing",
+    products: expected(
+      "Falda de lino | 1450 | DOP | do-0",
+      "Camisa ocre | 2450 | DOP | do-1",
+      "Bufanda verde | 3450 | DOP | do-2",
+    ),
+  },
+  {
+    name: "a brand in an element of its own before the bare name",
+    head: GRID,
+    body: `<div class="g">${each(THREE, (name, i) => `<div>${picture(`bare-${i}`)}<h4><span class="brand">Juniper</span> ${name}</h4><span>€${i + 4}9.95</span><a href="/w/${i}">Buy</a></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 49.95 | EUR | bare-0",
+      "Ochre Linen Shirt | 59.95 | EUR | bare-1",
+      "Teal Wool Scarf | 69.95 | EUR | bare-2",
+    ),
+  },
+  {
+    name: "the price to pay as the text of a heading, the old one in what is called a price",
+    head: GRID,
+    body: `<div class="g">${each(THREE, (name, i) => `<div>${picture(`now-${i}`)}<h6>${name}</h6><h3>€${i + 2}5.00 <span class="price">€${i + 4}9.95</span></h3><a href="/w/${i}">Buy</a></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 25 | EUR | now-0",
+      "Ochre Linen Shirt | 35 | EUR | now-1",
+      "Teal Wool Scarf | 45 | EUR | now-2",
+    ),
+  },
+  {
+    name: "an amount in letters of two sizes",
+    lang: "tr",
+    head: GRID,
+    body: `<div class="g">${each(["Keten Gömlek", "Kadife Etek", "Yün Atkı"], (name, i) => `<div><a href="/u/${i}">${picture(`boy-${i}`)}</a><a href="/u/${i}">${name}</a><div class="fiyat"><span style="font-size:20px">${i + 1}.539</span><span style="font-size:12px">,90</span> <span>TL</span></div></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Keten Gömlek | 1539.9 | TRY | boy-0",
+      "Kadife Etek | 2539.9 | TRY | boy-1",
+      "Yün Atkı | 3539.9 | TRY | boy-2",
+    ),
+  },
+  {
+    name: "a label and the tax around amounts, in Lithuanian",
+    lang: "lt",
+    head: GRID,
+    body: `<div class="g">${each(["Lininis sijonas", "Vilnonis šalikas", "Medvilninė suknelė"], (name, i) => `<div><a href="/p-${i}">${picture(`lt-${i}`)}</a><h4>${name}</h4><p>Kaina: ${i + 3}0,00 Eur su PVM</p></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Lininis sijonas | 30 | EUR | lt-0",
+      "Vilnonis šalikas | 40 | EUR | lt-1",
+      "Medvilninė suknelė | 50 | EUR | lt-2",
+    ),
+  },
+  {
+    name: "two figures, each with the sign as an icon",
+    head: GRID,
+    body: `<div class="g">${each(THREE, (name, i) => `<div><a href="/w/${i}">${picture(`icon-${i}`)}</a><h4>${name}</h4><p><i class="fa fa-inr"></i> ${i + 2}99 <del><i class="fa fa-inr"></i> ${i + 4}99</del></p></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 299 | INR | icon-0",
+      "Ochre Linen Shirt | 399 | INR | icon-1",
+      "Teal Wool Scarf | 499 | INR | icon-2",
+    ),
+  },
+  {
+    name: "the page of one product without a button, whose title begins with its name",
+    url: "https://shop.localhost/view.php?nr=7",
+    head: "<title>Plum Velvet Skirt - Tallow &amp; Finch</title>",
+    body: `<nav><a href="/">Home</a></nav><div class="wrap"><h1>Plum Velvet Skirt</h1>${BIG("plum")}<p>Cut on the bias, lined, with a side zip.</p><p>Price: €85.00</p><p>Call us to order.</p></div>`,
+    kind: "product",
+    products: [expectedMain("Plum Velvet Skirt | 85 | EUR | plum")],
+    layout: true,
+  },
+];
