@@ -18,8 +18,9 @@ function firstOf(heading: Element): Element | null {
   if (!first) return null;
   const nodes = [...heading.childNodes];
   const bare = nodes.findIndex(isBare);
+  if (bare < 0 && heading.childElementCount === 1) return firstOf(first);
   if (bare >= 0) return bare > nodes.indexOf(first) && CALLED_BRAND.test(nameOf(first)) ? first : null;
-  return heading.childElementCount > 1 ? first : null;
+  return first;
 }
 
 /** The line in small print that a heading begins with, or null. */

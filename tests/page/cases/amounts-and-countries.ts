@@ -54,6 +54,17 @@ export const AMOUNTS_AND_COUNTRIES: readonly PageCase[] = [
     ),
   },
   {
+    name: "a brand in an element of its own in a link, before the bare name and a dash",
+    head: GRID,
+    body: `<div class="g">${each(THREE, (name, i) => `<div>${picture(`dash-${i}`)}<strong class="item name"><a href="/w/${i}"><span class="brand-name">Juniper - </span> ${name}</a></strong><span>€${i + 4}9.95</span></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 49.95 | EUR | dash-0",
+      "Ochre Linen Shirt | 59.95 | EUR | dash-1",
+      "Teal Wool Scarf | 69.95 | EUR | dash-2",
+    ),
+  },
+  {
     name: "the price to pay as the text of a heading, the old one in what is called a price",
     head: GRID,
     body: `<div class="g">${each(THREE, (name, i) => `<div>${picture(`now-${i}`)}<h6>${name}</h6><h3>€${i + 2}5.00 <span class="price">€${i + 4}9.95</span></h3><a href="/w/${i}">Buy</a></div>`)}</div>`,
