@@ -24,6 +24,7 @@ export const WHY_NOT: Readonly<Record<string, string>> = {
   isAmongServices: "stands on a page about times, places, work or gifts, by its address, heading or data",
   isNoWare: "offers a time, a place, work or a gift",
   showsSeveral: "its pictures lead to several places",
+  holdsThePage: "its pictures and its amount meet no sooner than in the whole page",
   isAGroup: "names a group of products with the lowest of their prices",
   isOddOneOut: "stands in a list of which hardly anything else has a price",
   hidesItsPrice: "its amount is folded away where its picture is not, and nothing leads further",

@@ -60,7 +60,8 @@ const isAmongServices: Doubt = ({ product, context }) => {
   const one = product();
   return one !== null && isAmongNoWares(one, context);
 };
-const isNoWare: Doubt = ({ product }) => {
+/** Whether a tile offers a time, a place, work or a gift; what lies with it in a list is no ware, either. */
+export const isNoWare: Doubt = ({ product }) => {
   const one = product();
   return one !== null && offersNoWare(one);
 };

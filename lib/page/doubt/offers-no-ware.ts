@@ -6,6 +6,7 @@ import { pageHeading, pathOf, pathsOf } from "../dom/page-heading.ts";
 import { headingText, linesOf, nameKey, TITLE_BREAK } from "../dom/plain-text.ts";
 import type { FoundProduct, Price } from "../product.ts";
 import { TILE_NAME } from "../tile/tile-name.ts";
+import { isCalledOtherwise } from "./called-otherwise.ts";
 import { hasBasket } from "./is-sold-by-press.ts";
 import {
   CALL,
@@ -157,7 +158,7 @@ export function offersNoWare(one: FoundProduct): boolean {
     (!image?.closest("a[href]") && MONTHLY.test(text)) ||
     FACT.test(text) ||
     (!link && POINTS.test(text)) ||
-    parts.some((part) => part.querySelector("time") !== null) ||
+    parts.some((part) => part.querySelector("time") !== null || isCalledOtherwise(part)) ||
     callsElsewhere(one)
   );
 }

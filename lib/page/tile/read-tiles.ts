@@ -2,7 +2,8 @@ import type { Cluster, Clustered } from "../clusters.ts";
 import { nearest } from "../dom/ancestors.ts";
 import { buttonsIn } from "../dom/buttons.ts";
 import { leadsToProduct, linkAway } from "../dom/link.ts";
-import { DOUBTS, type Doubted } from "../doubt/doubts.ts";
+import { DOUBTS, type Doubted, isNoWare } from "../doubt/doubts.ts";
+import { withoutNoWares } from "../doubt/without-no-wares.ts";
 import { foundProduct } from "../found-product.ts";
 import type { MainDraft } from "../main/main-draft.ts";
 import { priceOn } from "../main/main-price.ts";
@@ -40,6 +41,7 @@ export function* readTiles(
 ): Generator<undefined, readonly FoundProduct[], undefined> {
   if (tiles.length > 0) yield* learnNames(context);
   const products: FoundProduct[] = [];
+  const others: Element[] = [];
   const roots = new Set([...tiles.map(({ root }) => root), ...related.unpriced.keys()]);
   const leads = ({ parts }: Cluster) =>
     parts.some((part) => part.closest("a[href]") ?? part.querySelector("a[href]"));
@@ -71,7 +73,9 @@ export function* readTiles(
     for (const doubt of DOUBTS) {
       // The browser compiles what a doubt looks for when it is first asked.
       yield;
-      if (doubt(suspect)) return doubted?.(root, doubt.name);
+      if (!doubt(suspect)) continue;
+      if (doubt === isNoWare) others.push(root);
+      return doubted?.(root, doubt.name);
     }
     if (product) products.push(product);
   }
@@ -93,10 +97,10 @@ export function* readTiles(
   const known = [...unpriced, ...related.unpriced];
   const shown = new Set([...roots, ...known.map(([root]) => root)]);
   const isFree = (picture: Element) => !nearest(picture, (up) => shown.has(up));
-  const others = main
+  const shelved = main
     ? []
     : yield* shelfTiles(survey.pictures.filter(isFree), context, products.length + known.length === 0);
-  const unsigned = [...known, ...others];
+  const unsigned = [...known, ...shelved];
   const numbered = numberedPrices(
     unsigned.map(([root]) => root),
     context,
@@ -108,5 +112,5 @@ export function* readTiles(
     const prices = [...bare, ...onButton.slice(0, 1)];
     yield* consider({ root, parts: [root], pictures, prices }, alone);
   }
-  return products;
+  return withoutNoWares(products, others);
 }

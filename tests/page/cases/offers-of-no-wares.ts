@@ -1,4 +1,4 @@
-import { GRID, type PageCase, picture } from "./page-case.ts";
+import { expected, GRID, type PageCase, picture } from "./page-case.ts";
 
 /** One member of a list for each name, with its place in the list. */
 const each = (names: readonly string[], member: (name: string, i: number) => string): string =>
@@ -8,7 +8,7 @@ const each = (names: readonly string[], member: (name: string, i: number) => str
 export const OFFERS_OF_NO_WARES: readonly PageCase[] = [
   {
     name: "groups that all lead to one page, and a basket's sum in the head",
-    body: `<div id="page"><header class="masthead"><nav><a href="/">Home</a></nav><a href="/basket">2 <span class="total">$1,215.00</span></a></header><h2>Lamps &amp; Shades</h2><ul class="g">${each(
+    body: `<div id="page"><div class="masthead"><a href="/basket">2 <span class="total">$1,215.00</span></a></div><nav><a href="/">Home</a></nav><h2>Lamps &amp; Shades</h2><ul class="g">${each(
       ["Table Lamps", "Floor Lamps", "Shades", "Bulbs"],
       (name, i) =>
         `<li><a href="/three-columns.html">${picture(`group-${i}`)}<h3>${name} <mark>(${i + 2})</mark></h3></a></li>`,
@@ -109,5 +109,42 @@ export const OFFERS_OF_NO_WARES: readonly PageCase[] = [
     )}`,
     kind: "none",
     products: [],
+  },
+  {
+    name: "journeys told by what their tiles are called in English, in Vietnamese",
+    lang: "vi",
+    body: each(
+      ["Đảo Ngọc Xanh", "Thung Lũng Mây", "Bãi Dài Nắng"],
+      (name, i) =>
+        `<div class="col"><div class="tour-single"><a href="/dl/${i}">${picture(`dao-${i}`)}</a><a href="/dl/${i}" class="name-tour">${name}</a><div class="tour-price">${i + 1},650,000 VND</div></div></div>`,
+    ),
+    kind: "none",
+    products: [],
+  },
+  {
+    name: "one of a list of stays without the fact that tells what the others are",
+    lang: "ko",
+    body: `<div class="slides">${each(
+      ["바닷가 리조트 2박", "숲속 별장 3박", "섬 한 바퀴", "온천 마을 1박"],
+      (name, i) =>
+        `<div class="slide"><a href="#">${picture(`stay-${i}`)}<p>${name}</p><span><b>${i + 1}89,000</b>원~</span></a></div>`,
+    )}</div>`,
+    kind: "none",
+    products: [],
+  },
+  {
+    name: "lamps for the dining room, which are wares",
+    body: `<div class="g">${each(
+      ["Amber Pendant", "Opal Globe", "Brass Arm"],
+      (name, i) =>
+        `<div class="dining-room-item"><a href="/lamps/${i}">${picture(`lamp-${i}`)}<h4>${name}</h4></a><span>€${i + 5}9.00</span></div>`,
+    )}</div>`,
+    head: GRID,
+    kind: "listing",
+    products: expected(
+      "Amber Pendant | 59 | EUR | lamp-0",
+      "Opal Globe | 69 | EUR | lamp-1",
+      "Brass Arm | 79 | EUR | lamp-2",
+    ),
   },
 ];
