@@ -10,14 +10,14 @@ const DOLLARS: Readonly<Record<string, RegExp>> = {
   HK: /hong kong$/i,
 };
 
-/** The same in lower case as a line of a postal address or the last part of one. */
+/** The same in lower case as a line of a postal address or the last part of one, or their states before postal codes. From memory. */
 const ADDRESSED: Readonly<Record<string, RegExp>> = {
-  AU: /(^|,\s*|\d\s+)australia\W*$/m,
+  AU: /(^|,\s*|\d\s+)australia\W*$|\b(nsw|vic|qld|tas|act) \d{4}\b|\baustralia[- ]wide\b/m,
   NZ: /(^|,\s*|\d\s+)(new zealand|aotearoa)\W*$/m,
-  CA: /(^|,\s*|\d\s+)canada\W*$/m,
+  CA: /(^|,\s*|\d\s+)canada\W*$|\b(on|bc|ab|qc|ns|mb|sk),? [a-z]\d[a-z] \d[a-z]\d\b/m,
   SG: /(^|,\s*)singapore( \d{6})?\W*$/m,
   HK: /(^|,\s*)hong kong\W*$/m,
-  US: /(^|,\s*|\d\s+)(usa|u\.s\.a?|united states( of america)?)\W*$/m,
+  US: /(^|,\s*|\d\s+)(usa|u\.s\.a?|united states( of america)?)\W*$|, [a-z]{2} \d{5}\b/m,
 };
 
 /** Where a shop writes its postal address, and characters read there. */

@@ -20,6 +20,17 @@ export const AMOUNTS_AND_COUNTRIES: readonly PageCase[] = [
     ),
   },
   {
+    name: "dollars of the country whose state stands in the shop's address",
+    head: GRID,
+    body: `<div class="g">${each(THREE, (name, i) => `<div><a href="/w/${i}">${picture(`au-${i}`)}<h4>${name}</h4></a><span>$${i + 4}9.95</span></div>`)}</div><footer><address>8 Wattle Lane<br>Newtown NSW 2042</address></footer>`,
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 49.95 | AUD | au-0",
+      "Ochre Linen Shirt | 59.95 | AUD | au-1",
+      "Teal Wool Scarf | 69.95 | AUD | au-2",
+    ),
+  },
+  {
     name: "dollars of the United States in a shop that sends to other countries",
     head: GRID,
     body: `<div class="g">${each(THREE, (name, i) => `<div><a href="/w/${i}">${picture(`us-${i}`)}<h4>${name}</h4></a><span>$${i + 4}9.95</span></div>`)}</div><footer><p>We ship to Canada and to our friends in New Zealand.</p></footer>`,
