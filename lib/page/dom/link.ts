@@ -7,7 +7,7 @@ const ELSEWHERE =
 
 /** Links to a whole group of products. */
 const GROUP =
-  /\/(product-)?(categor\w*|collections?|kategorie\w*|c|cat|blogs?|journal|lp|stories|news|magazine?|articles?|events?|workshops?)\/[^/]*\/?([?#]|$)|-c-\d+(\.html?)?([?#]|$)/i;
+  /\/(product-)?(categor\w*|collections?|kategorie\w*|c|cat|blogs?|journal|lp|stories|news|magazine|articles?|events?|workshops?)\/[^/]*\/?([?#]|$)|-c-\d+(\.html?)?([?#]|$)/i;
 
 /** Links to a list of products. */
 const COLLECTION = /\/(product-)?(categor(y|ies)|collections?|kategorien?)\/[^/]+\/?([?#]|$)/i;

@@ -88,6 +88,29 @@ export const AMOUNTS_AND_COUNTRIES: readonly PageCase[] = [
     ),
   },
   {
+    name: "wares under the Romanian word for a shop, which is German for a journal",
+    lang: "ro",
+    head: GRID,
+    body: `<div class="g">${each(["Rochie din in", "Fustă plisată", "Eșarfă de mătase"], (name, i) => `<div><a href="/magazin/articol-${i}">${picture(`ro-${i}`)}<h4>${name}</h4></a><span>${i + 1}50 lei</span></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Rochie din in | 150 | RON | ro-0",
+      "Fustă plisată | 250 | RON | ro-1",
+      "Eșarfă de mătase | 350 | RON | ro-2",
+    ),
+  },
+  {
+    name: "what it costs, said as such",
+    head: GRID,
+    body: `<div class="g">${each(THREE, (name, i) => `<div>${picture(`cost-${i}`)}<h4>${name}</h4><p>Cost: ${i + 4}50</p><a href="/w/${i}">Buy</a></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 450 | | cost-0",
+      "Ochre Linen Shirt | 550 | | cost-1",
+      "Teal Wool Scarf | 650 | | cost-2",
+    ),
+  },
+  {
     name: "two figures, each with the sign as an icon",
     head: GRID,
     body: `<div class="g">${each(THREE, (name, i) => `<div><a href="/w/${i}">${picture(`icon-${i}`)}</a><h4>${name}</h4><p><i class="fa fa-inr"></i> ${i + 2}99 <del><i class="fa fa-inr"></i> ${i + 4}99</del></p></div>`)}</div>`,
