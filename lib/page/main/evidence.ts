@@ -28,7 +28,9 @@ export function* saleOf(
     if (i % STRIDE === 0) yield;
     if (isOwn(button) && buys(button)) bought.push(button);
   }
+  yield;
   const prices = pricesBy(above, clusters, bought, context, inTile);
+  yield;
   const counted = quantitiesIn(context.doc).filter(isOwn);
   return { bought, counted, prices, parts: [...bought, ...counted, ...prices.map(({ element }) => element)] };
 }

@@ -105,8 +105,10 @@ export function* mainProduct(places: Clustered): Generator<undefined, MainDraft 
   if (isBought(context)) return null;
   const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
   const pressed = buttonsIn(context.doc);
+  yield;
   // A link in a menu may say to buy where nothing is sold.
   if (sellsNothing(context) && !pressed.some(buys)) return null;
+  yield;
   const buttons = [...pressed, ...links];
   const { own, beside } = yield* tilesBeside(clusters, buttons, context);
   const page = { ...places, buttons, own, beside };
