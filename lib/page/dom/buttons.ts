@@ -33,6 +33,18 @@ const BUTTONS =
 const QUANTITIES =
   'input[type=number][value="1"],input[name*="qty" i],input[name*="quantit" i],input[id*="quantit" i],select[name*="qty" i],select[name*="quantit" i]';
 
+/** Whether a link says to buy by a picture that is all of it: by what that is called, or the name of its file. */
+function showsToBuy(link: Element): boolean {
+  const [picture, ...more] = link.children;
+  if (picture?.tagName !== "IMG" || more.length > 0 || link.textContent.trim()) return false;
+  const file =
+    picture
+      .getAttribute("src")
+      ?.replace(/.*\//, "")
+      .replace(/[_.-]+/g, " ") ?? "";
+  return BUY.test(`${picture.getAttribute("alt")}\n${file}`);
+}
+
 /** Whether a button, a link or a form puts a product into a basket. */
 export const buys = (button: Element): boolean => {
   const said = ["class", "id", "value", "action", "alt", "src"].map((name) => button.getAttribute(name));
@@ -40,7 +52,7 @@ export const buys = (button: Element): boolean => {
   if (BUY.test(said.join("\n")) || button.getAttribute("name") === "add") return true;
   if (isCalledBuy(button)) return true;
   if (button.matches("[type=image]") && PRESSED_CART.test(button.getAttribute("src") ?? "")) return true;
-  return saysToBuy(text.slice(0, 80));
+  return saysToBuy(text.slice(0, 80)) || (button.tagName === "A" && showsToBuy(button));
 };
 
 /** Whether a text says to buy, or that something is sold out. */

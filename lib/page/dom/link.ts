@@ -23,13 +23,17 @@ const PRODUCT_SCRIPT =
 const PRODUCT_ROUTE =
   /[?&]\w+=(product|goods|item)s?([_/-](info|details?|product|view|show))?&(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id)=/i;
 
+/** The same with any script, where the number is called that of a product: "shopDetail.sh?goodsId=7". */
+const PRODUCT_NUMBER =
+  /[?&](goods|prod(uct)?|item|produit|producto|produto|prodotto|produkt|urun|sku)[-_]?(id|no|num|code|idx|seq)=/i;
+
 /** Links to one product; a list may lie in the same folder. */
 const PRODUCT_PATH =
   /\/(products?([-_]?details?)?|produk(te?|ty)?|produits?|producto?s?|produtos?|prodott[oi]|produse?|proizvod[ai]?|termek(ek)?|vyrobek|urun(ler)?|san-pham|tovary?|tuote|item|p|dp)\/(?!(list|index|search|categor\w*|all|new|best)([./?#]|$))[^/]+/i;
 
 /** Whether a link leads, by its wording, to one product. */
 export const leadsToProduct = (link: string): boolean =>
-  [PRODUCT_PATH, PRODUCT_SCRIPT, PRODUCT_ROUTE].some((one) => one.test(link));
+  [PRODUCT_PATH, PRODUCT_SCRIPT, PRODUCT_ROUTE, PRODUCT_NUMBER].some((one) => one.test(link));
 
 /** Names of the file or script that shows one product. */
 const PRODUCT_FILE =

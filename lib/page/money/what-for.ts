@@ -26,7 +26,7 @@ const PIECE_BEFORE =
 
 /** What markup calls a part of a price, or how many parts there are. */
 export const PART_NAME =
-  /instal|parcel|taksit|deliv|delv|shipp|versand|livrais|unit-?price|price-?(per-?unit|tax)|pangv/i;
+  /instal|parcel|taksit|deliv|delv|shipp|versand|livrais|unit-?price|price-?(per-?unit|tax)|pangv|[-_](pix|boleto)(?![a-z])/i;
 
 /** Letters beside an amount that a price tag has room for ("Regular price"); with more it is a remark on the price. */
 const MOST_BESIDE = 16;

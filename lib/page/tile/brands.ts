@@ -1,9 +1,10 @@
 import type { Context } from "../context.ts";
 import { allIn, nameOf } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
-import { headingText, nameKey } from "../dom/plain-text.ts";
+import { bareName, headingText, nameKey } from "../dom/plain-text.ts";
 import { forgetOldest, learned } from "../learned.ts";
 import { LEAST_MEMBERS } from "../members.ts";
+import { saidBy } from "../money/text-run.ts";
 
 /** Headings looked at in one reading. */
 const MOST_HEADINGS = 2000;
@@ -142,9 +143,20 @@ export function* learnNames(context: Context): Generator<undefined, void, undefi
 const isBrand = (first: string, rests: ReadonlySet<string>): boolean =>
   rests.size > 1 && [...rests].join("").length >= first.length * rests.size;
 
-/** The text of a heading, without the brand before it: an element of its own that other headings have too, or a line in small print. */
+/** What parts a name from its maker, at the end of a text. */
+const PARTS = /\S\s*[/|]\s*$/;
+
+/** The maker behind a name, in an element of its own that such a mark parts from it; or null. */
+function makerBehind(heading: Element): Element | null {
+  const last = heading.lastElementChild;
+  return last && last === heading.lastChild && PARTS.test(saidBy(last.previousSibling)) ? last : null;
+}
+
+/** The text of a heading, without the brand before it, an element of its own that other headings have too or a line in small print; or the maker behind it. */
 export function nameInHeading(heading: Element, context: Context): string {
-  const whole = headingText(heading);
+  const maker = makerBehind(heading);
+  const all = headingText(heading);
+  const whole = maker ? bareName(all.slice(0, -headingText(maker).length).trim()) : all;
   const first = firstOf(heading) ?? smallLine(heading);
   if (!first) return whole;
   const brand = nameKey(first.textContent);

@@ -16,6 +16,9 @@ const LEVELS = 7;
 const ACTION =
   /^(price|prix|preis|precio|prezzo|rent|now|was|from|only|mrp|add|quick|view|shop|buy|choose|select|sale|new|sold out|more|in den|acheter|kaufen|bestellen|ajouter|añadir|aggiungi|comprar|lägg|dodaj|neu|nouveau|nuevo|details?|wishlist|save|remove|delete|entfernen|supprimer|eliminar|rimuovi|verwijder|ver|voir|bekijk|lihat|zobacz|scopri|vedi|xem)\b.{0,18}$/i;
 
+/** A maker's name in a heading that begins as such a text does: "New Harbour". */
+const MAKER = /^(New|Only|More|Now) \p{Lu}/u;
+
 /** What begins a description. */
 const ABOUT =
   /^(description|beschreibung|descripción|descrição|descrizione|omschrijving|beskrivning|beskrivelse|opis|popis|описание|açıklama|deskripsi|mô tả)\s*[:：]/i;
@@ -165,7 +168,8 @@ export function weigh(
   const from = isTold || whole.length >= LONGEST_MARKED ? null : marked;
   const text = isTold ? own : from ? whole : plainText(wholeLine(written, holder));
   const key = nameKey(text);
-  if (ACTION.test(text) || TAX.test(text) || (!marked && (isSticker(text) || COUNT.test(text)))) score -= 5;
+  const acts = ACTION.test(text) && !(isHeading && MAKER.test(text));
+  if (acts || TAX.test(text) || (!marked && (isSticker(text) || COUNT.test(text)))) score -= 5;
   if (key.length < 3 || ABOUT.test(text) || NUMBERED.test(text)) score -= 4;
   if (LABEL.test(text)) score -= 6;
   else if (isLabelledName(text)) score += CALLED;
