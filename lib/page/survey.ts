@@ -16,6 +16,9 @@ const PICTURES_STRIDE = 20;
 const ICON_NAME =
   /(?<![a-z])(icon|logo|flag|avatar|payment|badge|rating|stars?|swatch|wishlist|heart)(?![a-z])/i;
 const LOGO_FILE = /\blogo|[-_]logo|(?<![a-z])swatch/i;
+/** Pictures of buttons that say to buy. */
+const BUTTON_FILE =
+  /\/(btn[-_]|button[-_])?(add[-_]?to[-_]?(cart|bag|basket)|(in[-_]den[-_])?warenkorb|buy([-_]?now)?|ajouter([-_]au[-_]panier)?|kaufen|bestellen|comprar)([-_]?(btn|button))?\.(png|gif|jpe?g|svg|webp)/i;
 /** Where shops keep the marks on their buttons, and what turns while something comes. */
 const ICON_FILE =
   /\/icons?\/|[/_-](pre)?load(er|ing)[^/]*\.(gif|svg)|(?<![a-z])(zoom|search|eye|arrow|close|plus|minus|cart|basket|user|check|share|menu)(?![a-z])[^/]*\.svg/i;
@@ -51,18 +54,19 @@ function isIcon(element: Element): boolean {
         ...["width", "height"].map((side) => Number(element.getAttribute(side)) || Number.POSITIVE_INFINITY),
       );
   if (shown < SMALLEST_PICTURE) return true;
-  if (ICON_FILE.test(element.getAttribute("src") ?? "") && !isLate(element)) return true;
-  if (LOGO_FILE.test(element.getAttribute("src") ?? "") && shown < 2 * SMALLEST_PICTURE) return true;
+  const file = element.getAttribute("src") ?? "";
+  if (BUTTON_FILE.test(file) || (ICON_FILE.test(file) && !isLate(element))) return true;
+  if (LOGO_FILE.test(file) && shown < 2 * SMALLEST_PICTURE) return true;
   // What leads to the store's first page and is called a logo is one at any size.
   const home = element.closest("a[href]");
   if (
     home &&
     "pathname" in home &&
     home.pathname === "/" &&
-    /logo|brand/i.test(`${nameOf(element)} ${nameOf(home)} ${element.getAttribute("src")}`)
+    /logo|brand/i.test(`${nameOf(element)} ${nameOf(home)} ${file}`)
   )
     return true;
-  const drawn = /\.svg(\?|$)/i.test(element.getAttribute("src") ?? "");
+  const drawn = /\.svg(\?|$)/i.test(file);
   return (drawn || ICON_NAME.test(nameOf(element))) && shown < 2 * SMALLEST_PICTURE;
 }
 

@@ -1,4 +1,5 @@
 import { nameOf, parentOf } from "./ancestors.ts";
+import { buttonsIn, buys } from "./buttons.ts";
 
 const FURNITURE =
   "nav:not(main nav,[role=main] nav),body>header,header:has(nav),dialog,[role=dialog],[role=navigation],[role=menu],[role=banner],[aria-modal=true]";
@@ -13,6 +14,13 @@ function isFoot(element: Element): boolean {
   const all = element.ownerDocument.getElementsByTagName("footer");
   return all.length < MANY_FOOTERS || element === all[all.length - 1];
 }
+
+/** Buttons from which on what lies in the head of a page is for sale; a preview of a basket has one. */
+const MANY_BUTTONS = 3;
+
+/** Whether the head of a page holds what it sells: beginners put all of it there. */
+const isShop = (element: Element): boolean =>
+  element.tagName === "HEADER" && buttonsIn(element).filter(buys).length >= MANY_BUTTONS;
 
 /** What is, or lies in, panels of tabs. */
 export const TAB = '[role=tabpanel],[class*="tab"]';
@@ -37,7 +45,7 @@ export function findFurniture(): Furniture {
   const isHidden = (element: Element) =>
     element.matches("details:not([open])") || !element.checkVisibility({ visibilityProperty: true });
   function judge(element: Element): boolean {
-    if (element.matches(FURNITURE) || isFoot(element)) return true;
+    if ((element.matches(FURNITURE) && !isShop(element)) || isFoot(element)) return true;
     if (element.tagName === "BODY") return false;
     const position = element.ownerDocument.defaultView?.getComputedStyle(element).position;
     if (position === "fixed" && (isBeside(element) || !element.querySelector("main,h1"))) return true;

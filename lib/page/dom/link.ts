@@ -17,7 +17,7 @@ export const leadsToCollection = (link: string): boolean => COLLECTION.test(link
 
 /** Links to a script that shows one product, told by its number. */
 const PRODUCT_SCRIPT =
-  /\/(product|produkt|produit|produto|producto|prodotto|urun|goods|item|chi-?tiet|san-?pham)(?!s(?![a-z]))[-_]?(detail\w*|page|view|info|single|servlet|detay\w*|san-?pham)?(\.\w+)?\?(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id|sku|no|code|slug)=/i;
+  /\/(product|produkt|produit|produto|producto|prodotto|produs|proizvod|vyrobek|tovar|termek|tuote|urun|goods|item|chi-?tiet|san-?pham)(?!s(?![a-z]))[-_]?(detail\w*|page|view|info|single|servlet|detay\w*|san-?pham)?(\.\w+)?\?(.*&)?(\w*(prod|item|goods)\w*|\w{0,2}id|sku|no|code|slug)=/i;
 
 /** The same where one script shows all pages. */
 const PRODUCT_ROUTE =
@@ -37,7 +37,7 @@ export const leadsToProduct = (link: string): boolean =>
 
 /** Names of the file or script that shows one product. */
 const PRODUCT_FILE =
-  /\/((ver|view|show|single|shop|fiche|ficha|detail|detalle|chi-?tiet)[-_]?)?(product|produkt|produit|produto|producto|prodotto|urun|item|goods|detail|single|san-?pham)([-_]?(details?|detay|page|view|info|single|show|\d+)|_(?!list|grid|search|categor|all|index|compare|cart|archive|new|sale|gallery|review|form|add|edit|delete|upload|manage|image|type|brand|range)[a-z]+)?(\.\w+|\/\d+)?\/?([?#]|$)/i;
+  /\/((ver|view|show|single|shop|fiche|ficha|detail|detalle|chi-?tiet)[-_]?)?(product|produkt|produit|produto|producto|prodotto|produs|proizvod|vyrobek|tovar|termek|tuote|urun|item|goods|detail|single|san-?pham)([-_]?(details?|detay|page|view|info|single|show|\d+)|_(?!list|grid|search|categor|all|index|compare|cart|archive|new|sale|gallery|review|form|add|edit|delete|upload|manage|image|type|brand|range)[a-z]+)?(\.\w+|\/\d+)?\/?([?#]|$)/i;
 
 /** Whether the address of a page is what that of one product's page is called. */
 export const isCalledProduct = (address: string): boolean => PRODUCT_FILE.test(address);

@@ -4,6 +4,7 @@ import { buttonsIn, buys } from "../dom/buttons.ts";
 import { arePutAway, isPutAway } from "../dom/furniture.ts";
 import { letters } from "../dom/letters.ts";
 import { leadsToGroup, leadsToProduct, linkUrl } from "../dom/link.ts";
+import { isTitledShop } from "../dom/titled-shop.ts";
 import { BROKEN, SMALLEST_BARE } from "../picture/picture-sizes.ts";
 import type { FoundProduct } from "../product.ts";
 import type { Survey } from "../survey.ts";
@@ -137,7 +138,7 @@ const isOutOfReach: Doubt = ({ product, othersLead, announced, context }) => {
 };
 
 /** A picture and an amount that nothing calls a product must at least look like one among others. */
-const isBare: Doubt = ({ product, alone, pictures, root, survey }) => {
+const isBare: Doubt = ({ product, alone, pictures, root, survey, context }) => {
   const { link, title, evidence, image } = product() ?? {};
   if (evidence?.length !== 1) return false;
   if (link) return !image?.closest("a[href]") && linksIn(root) >= MANY_LINKS && !buttonsIn(root).some(buys);
@@ -148,7 +149,9 @@ const isBare: Doubt = ({ product, alone, pictures, root, survey }) => {
   });
   // In a list in which all have a price, it is a habit of the shop's.
   const list = listAround(root, survey);
-  const odd = small || (/^\p{Ll}/u.test(title ?? "") && list?.priced !== (list?.pictured ?? 0));
+  const isHabit = list?.priced === (list?.pictured ?? 0);
+  const isSmall = small && !(list && isHabit && isTitledShop(context.doc));
+  const odd = isSmall || (/^\p{Ll}/u.test(title ?? "") && !isHabit);
   return odd && !buttonsIn(root).some(buys);
 };
 

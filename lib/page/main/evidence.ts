@@ -4,6 +4,7 @@ import type { PriceLeaf } from "../money/written-price.ts";
 import type { Described } from "../structured.ts";
 import type { MainPage } from "./main-page.ts";
 import { isAddressed, pricesBy } from "./main-price.ts";
+import { isAddress } from "./said-by-address.ts";
 import type { Standing } from "./standing.ts";
 import { isToldByMarkup } from "./told-by-markup.ts";
 
@@ -50,7 +51,9 @@ export function evidenceOf(
   const isCalled = isCalledProduct(doc.URL);
   // A list may be called "product", too: then more than one can be bought.
   const addressed =
-    isAddressed(doc) || (isCalled && bought.length === 1 && buttons.filter(buys).length === 1);
+    isAddressed(doc) ||
+    (bought.length === 1 && isToldByMarkup(heading) && isAddress(heading.textContent, doc)) ||
+    (isCalled && bought.length === 1 && buttons.filter(buys).length === 1);
   if (bought.length > 0 && (hasPrice || addressed || counted.length > 0)) return "sale";
   if (hasPrice && (described || leadsToProduct(doc.URL) || counted.length > 0)) return "sale";
   if (hasPrice && (own !== null || isToldByMarkup(heading) || isCalled)) return "place";

@@ -15,7 +15,8 @@ import { evidenceOf, saleOf } from "./evidence.ts";
 import type { MainPage } from "./main-page.ts";
 import { nameBy, readName } from "./name-by.ts";
 import { ownPictures } from "./own-pictures.ts";
-import { namesPart } from "./says-any.ts";
+import { isSpelledBy } from "./said-by-address.ts";
+import { LABEL_END, namesPart } from "./says-any.ts";
 import { type Standing, standingOf } from "./standing.ts";
 import { withPicture } from "./with-picture.ts";
 
@@ -109,12 +110,13 @@ export function* mainDraft(
   if (namesVoucher(written)) return null;
   const standing = standingOf(heading, page);
   const { name, isName } = readName(written);
-  const tells = isName && !isCrumb(heading) && !namesPart(written);
+  const tells = isName && !isCrumb(heading) && (!namesPart(written) || isSpelledBy(written, doc));
   const unlisted = context.described.filter((one) => !one.listed);
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
   const sale = yield* saleOf(page, standing);
   if (sale.bought.length > MOST_BUYS && !described) return null;
-  const isBehind = (part: Element) => sale.parts.length > 0 && sale.parts.every((one) => follows(one, part));
+  const isBehind = (part: Element) =>
+    sale.parts.length > 0 && sale.parts.every((one) => follows(one, part) && !one.contains(part));
   // What stands behind all that one pays and presses is about a part of the page.
   if (isBehind(heading)) return null;
   const evidence = evidenceOf(heading, tells, sale, described, page, standing);
@@ -134,7 +136,7 @@ export function* mainDraft(
   if (evidence === "address" && large.size === 0) return null;
   const root = rootOf(heading, written, shown, large, sale.prices, standing);
   if (!root) return null;
-  const title = tells ? name : described?.name;
+  const title = tells ? name.replace(LABEL_END, "") : described?.name;
   const inside = [...new Set([...ownOf(all), ...all])].filter((picture) => root.contains(picture));
   // Where a price is told once more far below, those by the name are its own.
   const near = WHOLE.test(root.tagName)

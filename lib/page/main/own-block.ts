@@ -1,6 +1,7 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
 import { follows, parentOf } from "../dom/ancestors.ts";
+import { isLastCrumb } from "../dom/is-crumb.ts";
 import { hasWord } from "../dom/letters.ts";
 import { isCalledProduct, leadsAway, leadsToProduct } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
@@ -70,7 +71,8 @@ export interface OwnBlock {
 }
 
 /** Whether a price is told with its label. */
-const isLabelledPrice = ({ tag }: PriceLeaf): boolean => LABELLED_PRICE.test(tag.toLowerCase());
+const isLabelledPrice = ({ tag, text }: PriceLeaf): boolean =>
+  LABELLED_PRICE.test(tag.toLowerCase()) || LABELLED_PRICE.test(text.toLowerCase());
 
 /** The only block with a price on a page of a shop, below its first page, where nothing says to buy: it has a name and a large picture; or null. */
 function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], context: Context): OwnBlock | null {
@@ -87,13 +89,15 @@ function onlyBlock(loose: readonly Cluster[], single: readonly Cluster[], contex
     isAddress(textContent, doc),
   );
   const isLabelled = () => labelledNames(context).some((name) => cluster.root.contains(name));
-  if ((names.length === 0 && !isAddressed && !isLabelled()) || sellsNothing(context)) return null;
+  // Its heading is what its title begins with or its trail ends in, and its price has a label.
+  const isTold =
+    firstRank(context).some((heading) => isInTitle(heading) || isLastCrumb(heading)) &&
+    cluster.prices.some(isLabelledPrice);
+  const isNamed = names.length > 0 || isAddressed || isTold || isLabelled();
+  if (!isNamed || sellsNothing(context)) return null;
   if (hasBasket(context)) return { cluster, names };
-  // Where nothing can be pressed to buy, its address, or its title with the label of its price, must say that it is about one thing, and nothing that it is no ware.
-  const isOne =
-    isAddressed ||
-    IN_FOLDER.test(doc.URL) ||
-    (firstRank(context).some(isInTitle) && cluster.prices.some(isLabelledPrice));
+  // Where nothing can be pressed to buy, these must say that it is one of several, and nothing that it is no ware.
+  const isOne = isAddressed || isTold || IN_FOLDER.test(doc.URL);
   const product = isOne ? foundProduct({ ...cluster, role: "main" }, context) : null;
   return product && !offersNoWare(product) ? { cluster, names } : null;
 }

@@ -4,7 +4,7 @@ import { isPriceLabel } from "../money/price-label.ts";
 
 /** What a heading says on the page of any product, or of several. */
 const ABOUT_ANY =
-  /^(products?|produk(te?|ter)?|produits?|productos?|produtos?|prodott[oi]|товары?|продукт|ürün|商品|상품|สินค้า|sản phẩm|محصول|منتج|المنتج|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(の?(説明|詳細|情報)){1,2}|informasi( \p{L}+)?|ratings?|صفحه محصول|صفحة المنتج|상품( ?(상세|정보|설명)){1,2}|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
+  /^(products?|produk(te?|ter)?|produits?|productos?|produtos?|prodott[oi]|товары?|продукт|ürün|商品|상품|สินค้า|sản phẩm|محصول|منتج|المنتج|shop|store)$|^((product|item|produkt|artikel) ?-?)?(information(en)?|info|details?|descriptions?|specifications?|overview|reviews?|page|beschreibung|informationen|eigenschaften)$|^(description|détails|caractéristiques|descripción|detalles|características|descrizione|dettagli|caratteristiche|descrição|detalhes|omschrijving|kenmerken|specificaties|beskrivning|beskrivelse|opis|szczegóły|popis|описание|характеристики|опис|商品(の?(説明|詳細|情報)){1,2}|informasi( \p{L}+)?|ratings?|صفحه محصول|صفحة المنتج|상품( ?(상세|정보|설명)){1,2}|商品介绍|açıklama|الوصف|mô tả|chi tiết|(ürün )?(detay|bilgi)(lar|ler)?[ıi]?|detalle|dettaglio|detalhe|detalii|detail produk|о товаре)( (du |de |del |do |van (het )?)?(produ\p{L}+|artic\p{L}+|artikel|towaru|товара|sản phẩm))?$/iu;
 
 /** Nor does a fact of any product, or a remark. */
 const FACT =
@@ -19,7 +19,7 @@ const ABOUT_SAVING =
 /** What these are tested with: lower case, since flags cost a browser milliseconds. */
 const ABOUT_DEAL = [FACT, ABOUT_SENDING, ABOUT_SAVING];
 /** Nor does what says that something follows. */
-const LABEL_END = /[:：]\s*$/;
+export const LABEL_END = /\s*[:：]\s*$/;
 
 /** Whether a text names a part of the page of any product, or says that one follows. */
 export const namesPart = (text: string): boolean => ABOUT_ANY.test(text) || LABEL_END.test(text);

@@ -29,6 +29,7 @@ const HOME: Readonly<Record<string, string>> = {
 /** The same of languages of several countries that have one money, but for a few; for a page that names none of those. */
 const CHIEFLY: Readonly<Record<string, string>> = {
   ru: "RU",
+  de: "DE",
   it: "IT",
   nl: "NL",
   fi: "FI",

@@ -13,6 +13,9 @@ function isGap(text: string, at: number, step: 1 | -1): boolean {
 /** What breaks a line before and behind it, or is no part of one. */
 const BLOCK = /^(P|DIV|H\d|[UO]L|LI|D[LTD]|BUTTON|PICTURE|FIGURE|SECTION|FORM)$/;
 
+/** Whether a text is all by itself in a cell of a table or a member of a list: cents are not. */
+const isInCell = (node: Node): boolean => /^(T[DH]|LI|DD)$/.test(parentOf(node)?.tagName ?? "");
+
 /** Whether a block lies beside a text. */
 const standsBeside = ({ previousSibling, nextSibling }: Node): boolean =>
   [previousSibling, nextSibling].some((side) => side !== null && BLOCK.test(side.nodeName));
@@ -33,7 +36,7 @@ export function joinedText(element: Element, displayed = false): string {
     if (isGap(raw, 0, 1) && (piece || !standsBeside(node))) gap = " ";
     isBroken ||= node.previousSibling?.nodeName === "BR";
     if (!piece) continue;
-    if (/\d$/.test(text) && /^\d\d$/.test(piece)) text += ".";
+    if (/\d$/.test(text) && /^\d\d$/.test(piece) && !isInCell(node)) text += ".";
     else if (text && !/^[.,]/.test(piece) && !/[.,]$/.test(text)) text += isBroken ? "\n" : gap;
     text += piece;
     isBroken = false;

@@ -23,7 +23,13 @@ const SIGNS = new Map<string, readonly string[]>(
 );
 
 SIGNS.set("f cfa", ["XOF", "XAF"]);
-for (const code of [...SIGNS.values()].flat().concat("MDL UYU GTQ RWF XPF NAD BWP ZMW MUR MGA".split(" ")))
+for (const code of [...SIGNS.values()]
+  .flat()
+  .concat(
+    "MDL UYU GTQ RWF XPF NAD BWP ZMW MUR MGA BND FJD PGK MVR TTD BBD BSD XCD HTG NIO GYD SRD MWK TJS TMT CDF DJF BTN SCR GMD SZL LSL".split(
+      " ",
+    ),
+  ))
   if (code !== "?") SIGNS.set(code.toLowerCase(), [code]);
 
 /** What signs begin and end with: most texts beside a number are told by one character. */

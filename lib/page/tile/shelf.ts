@@ -3,6 +3,7 @@ import { addTo, allIn, nameOf, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { opensProduct, sells } from "../dom/buttons.ts";
 import { leadsToCollection, leadsToGroup } from "../dom/link.ts";
 import { pathsOf } from "../dom/page-heading.ts";
+import { isTitledShop } from "../dom/titled-shop.ts";
 import { hasBasket } from "../doubt/is-sold-by-press.ts";
 import { foundProduct } from "../found-product.ts";
 import { kindOf, LEAST_MEMBERS } from "../members.ts";
@@ -43,10 +44,6 @@ const GROUP_NAME = /categor|collection|promo|banner|campaign|editorial|blog|arti
 /** Addresses of pages that show all that a shop has. */
 const SHOP_PATH =
   /\/(products?|produkte|produkter|produkty|produits|productos|produtos|prodotti|producten|shop|store|boutique|tienda|loja|negozio|winkel|sklep|catalog(o|ue?)?|katalog|urunler|san-pham|tovary)(\.\w+)?\/?$/;
-
-/** What the title of a shop has in it, in lower case. Common practice, no source. */
-const SHOP_TITLE =
-  /(^|[^a-z])(e-?|web)?(shop|store|boutique|tienda|loja|negozio|butik|winkel|sklep|obchod|toko|mağaza)([^a-z]|$)|магазин|cửa hàng|ショップ|商店|쇼핑몰/;
 
 const isCalledShop = ({ doc }: Context): boolean => pathsOf(doc).some((path) => SHOP_PATH.test(path));
 
@@ -125,7 +122,7 @@ function withoutNested(
  * Products of a store that shows no price, or amounts without any sign, in lists where nothing else tells: the markup
  * calls their members products and their names are as long as those of products are; or a heading announces them, too;
  * or, on a page with a basket, each has one number that looks like money; or each is bought where it stands. Gives each
- * with its pictures. `alone`: the page shows no other product; else a heading must announce them
+ * with its pictures. `alone`: the page shows no other product; else a heading must announce them, or each is bought and has such a number
  */
 export function* shelfTiles(
   pictures: readonly Element[],
@@ -137,7 +134,8 @@ export function* shelfTiles(
     yield;
     const [first] = list.keys();
     const head = headOf(first ? parentOf(first) : null);
-    if (head === "others" || (!alone && head !== "wares")) continue;
+    const isAnnounced = alone || head === "wares";
+    if (head === "others" || (!isAnnounced && ![...list.keys()].slice(0, LEAST).every(sells))) continue;
     const numbered = numberedPrices([...list.keys()], context);
     const found = new Map<Element, readonly Element[]>();
     const products: FoundProduct[] = [];
@@ -170,8 +168,8 @@ export function* shelfTiles(
     const sold = isMost(bought, all)
       ? all >= LEAST || hasBasket(context)
       : isMost(priced, all) && hasBasket(context);
-    const { URL: here, title } = context.doc;
-    const least = leadsToCollection(here) || SHOP_TITLE.test(title.toLowerCase()) ? TILE_WORDS : NAME_WORDS;
+    const { URL: here } = context.doc;
+    const least = leadsToCollection(here) || isTitledShop(context.doc) ? TILE_WORDS : NAME_WORDS;
     const told = (isMost(called, all) && words >= least) || (titled === all && words >= TILE_WORDS);
     const calls = isMost(called, all) || (words >= NAME_WORDS && isCalledShop(context));
     const named = words >= TILE_WORDS || titled === all;
@@ -179,7 +177,9 @@ export function* shelfTiles(
     // No pages of their own, on the page of all that a shop has: wares of a word each.
     const places = new Set(products.map(({ link }) => link));
     const shown = isMost(called, all) && isCalledShop(context) && places.size === 1;
-    if (headed || (alone && (sold || told || shown)))
+    // Beside others, what is bought where it stands and shows a number that looks like money.
+    const beside = isMost(bought, all) && isMost(priced, all) && all >= LEAST;
+    if (headed || beside || (alone && (sold || told || shown)))
       for (const [root, pictures] of found) shelves.set(root, pictures);
   }
   return withoutNested(shelves);

@@ -8,6 +8,7 @@ import { IN_PIECES } from "./in-pieces.ts";
 import { LAYERS_AND_SPANS } from "./layers-and-spans.ts";
 import { LEFT_UNSAID } from "./left-unsaid.ts";
 import { LINES_AND_LABELS } from "./lines-and-labels.ts";
+import { LISTS_BY_HAND } from "./lists-by-hand.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
 import { NAMES_AMONG_BADGES } from "./names-among-badges.ts";
@@ -102,4 +103,5 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["words and numbers", WORDS_AND_NUMBERS],
   ["offers of no wares", OFFERS_OF_NO_WARES],
   ["amounts and countries", AMOUNTS_AND_COUNTRIES],
+  ["lists by hand", LISTS_BY_HAND],
 ];

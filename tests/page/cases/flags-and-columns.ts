@@ -47,9 +47,9 @@ export const FLAGS_AND_COLUMNS: readonly PageCase[] = [
     body: `<table><tr><th>ID</th><th>Name</th><th>Preis</th><th>Bild</th><th>Bestand</th></tr>${["Rucksack Tann", "Lampe Funkel", "Kocher Alm"].map((name, i) => `<tr><td>${i}</td><td>${name}</td><td>89.9${i}</td><td>${picture(`zeile-${i}`)}</td><td>1${i}</td></tr>`).join("")}</table>`,
     kind: "listing",
     products: expected(
-      "Rucksack Tann | 89.9 | | zeile-0.jpg",
-      "Lampe Funkel | 89.91 | | zeile-1.jpg",
-      "Kocher Alm | 89.92 | | zeile-2.jpg",
+      "Rucksack Tann | 89.9 | EUR | zeile-0.jpg",
+      "Lampe Funkel | 89.91 | EUR | zeile-1.jpg",
+      "Kocher Alm | 89.92 | EUR | zeile-2.jpg",
     ),
   },
   {

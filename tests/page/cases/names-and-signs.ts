@@ -87,10 +87,10 @@ export const NAMES_AND_SIGNS: readonly PageCase[] = [
     body: `<ul class="g">${["Zitrone", "Limette", "Kumquat", "Orange"].map((name, i) => `<li class="cards"><div class="card"><div class="card-title">${name}</div>${picture(`frucht-${i}`)}<div><p>eine lange Beschreibung</p><hr><p>0.5${i}</p></div><div><button>details</button><button>In den Warenkorb</button></div></div></li>`).join("")}</ul><a href="/warenkorb">Korb</a>`,
     kind: "listing",
     products: expected(
-      "Zitrone | 0.5 | | frucht-0.jpg",
-      "Limette | 0.51 | | frucht-1.jpg",
-      "Kumquat | 0.52 | | frucht-2.jpg",
-      "Orange | 0.53 | | frucht-3.jpg",
+      "Zitrone | 0.5 | EUR | frucht-0.jpg",
+      "Limette | 0.51 | EUR | frucht-1.jpg",
+      "Kumquat | 0.52 | EUR | frucht-2.jpg",
+      "Orange | 0.53 | EUR | frucht-3.jpg",
     ),
   },
   {
