@@ -23,7 +23,7 @@ export interface Places {
 const PRODUCT_LINKS = [
   ...["prod", "p/", "item/", "dp/"].map((part) => `a[href*="/${part}" i]`),
   'a[href^="prod" i]',
-  ...["goodsid=", "goodsno=", "itemid=", "prodid=", "productid="].map((part) => `a[href*="${part}" i]`),
+  ...["goods", "item", "product"].map((part) => `a[href*="${part}id=" i]`),
 ].join();
 
 /** Classes by which tiles without a price may be known on a page that is a collection by its address. */

@@ -89,6 +89,9 @@ const VIETNAMESE = /[đơưạ-ỹ]/g;
 
 const times = (text: string, word: RegExp): number => text.match(word)?.length ?? 0;
 
+/** Letters that only Chinese as written in Taiwan and Hong Kong has: neither the simplified nor Japanese. */
+const TRADITIONAL = /[們這個與關價實顏嗎麼會點單]/g;
+
 /** The country in whose language a page is written that names none or English, where its money shares a sign; else "". */
 function spokenIn(text: string): string {
   if (/[¥￥元]/.test(text))
@@ -97,6 +100,8 @@ function spokenIn(text: string): string {
   const own = ALONE.find(([, script]) => times(start, script) >= LEAST_WRITTEN);
   if (own) return own[0];
   if (times(start, VIETNAMESE) >= LEAST_LETTERS) return "VN";
+  if (text.includes("$") && times(text, TRADITIONAL) >= LEAST_LETTERS)
+    return text.includes("香港") ? "HK" : "TW";
   if (!/\d ?kr\b|\bkr\.? ?\d/.test(text)) return "";
   if (/[äö]/.test(text)) return "SE";
   if (!/[æø]/.test(text)) return "";
@@ -137,7 +142,7 @@ const COUNTRIES: Readonly<Record<string, RegExp>> = {
   CO: /colombia/i,
   AR: /argentin[ao]/i,
   CL: /chile(n[oa]s?)?(?![a-z])/i,
-  US: /ecuador|el salvador|puerto rico|panamá/i,
+  US: /ecuador|el salvador|puerto rico|panamá|honduras|guatemala|nicaragua|costa rica/i,
   DO: /rep(ú|u|\.\s?)(blica)?\s?dominicana|santo domingo/i,
 };
 

@@ -26,7 +26,7 @@ SIGNS.set("f cfa", ["XOF", "XAF"]);
 for (const code of [...SIGNS.values()]
   .flat()
   .concat(
-    "MDL UYU GTQ RWF XPF NAD BWP ZMW MUR MGA BND FJD PGK MVR TTD BBD BSD XCD HTG NIO GYD SRD MWK TJS TMT CDF DJF BTN SCR GMD SZL LSL".split(
+    "MDL UYU GTQ RWF XPF NAD BWP ZMW MUR MGA BND FJD TTD XCD".split(
       " ",
     ),
   ))

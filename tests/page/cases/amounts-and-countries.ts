@@ -42,6 +42,17 @@ export const AMOUNTS_AND_COUNTRIES: readonly PageCase[] = [
     ),
   },
   {
+    name: "dollars of Taiwan, told by the letters that its language is written in",
+    head: GRID,
+    body: `<div class="g">${each(["長袖連身裙", "棉麻襯衫", "羊毛圍巾"], (name, i) => `<div><a href="/w/${i}">${picture(`tw-${i}`)}<h4>${name}</h4></a><span>$${i + 6}90</span></div>`)}</div><footer>實際顏色以收到的商品為準，這個價格與運費無關，請點單前詢問我們的會員服務。單筆滿額免運費，您還需要什麼嗎？</footer>`,
+    kind: "listing",
+    products: expected(
+      "長袖連身裙 | 690 | TWD | tw-0",
+      "棉麻襯衫 | 790 | TWD | tw-1",
+      "羊毛圍巾 | 890 | TWD | tw-2",
+    ),
+  },
+  {
     name: "pesos of the Dominican Republic, which the foot names",
     lang: "es",
     head: GRID,

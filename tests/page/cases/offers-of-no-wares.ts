@@ -147,4 +147,15 @@ export const OFFERS_OF_NO_WARES: readonly PageCase[] = [
       "Brass Arm | 79 | EUR | lamp-2",
     ),
   },
+  {
+    name: "what the parts of a price come to, beside the mark of a card",
+    lang: "tr",
+    body: each(
+      ["Bonus", "Dünya", "Yaprak"],
+      (name, i) =>
+        `<div class="tab"><ul><li><img src="/i/kart-${i}.png" alt="${name}" width="150" height="60"><b>TAKSİT SEÇENEKLERİ</b><p>Taksit Sayısı Aylık Tutar</p><p>Peşin 199,90 TL</p><p>2 x ${i + 9}4,90 TL</p></li></ul></div>`,
+    ),
+    kind: "none",
+    products: [],
+  },
 ];
