@@ -25,11 +25,7 @@ const SIGNS = new Map<string, readonly string[]>(
 SIGNS.set("f cfa", ["XOF", "XAF"]);
 for (const code of [...SIGNS.values()]
   .flat()
-  .concat(
-    "MDL UYU GTQ RWF XPF NAD BWP ZMW MUR MGA BND FJD TTD XCD".split(
-      " ",
-    ),
-  ))
+  .concat("MDL UYU GTQ RWF XPF NAD BWP ZMW MUR MGA BND FJD TTD XCD".split(" ")))
   if (code !== "?") SIGNS.set(code.toLowerCase(), [code]);
 
 /** What signs begin and end with: most texts beside a number are told by one character. */
