@@ -115,10 +115,9 @@ export function* mainDraft(
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));
   const sale = yield* saleOf(page, standing);
   if (sale.bought.length > MOST_BUYS && !described) return null;
-  const isBehind = (part: Element) =>
-    sale.parts.length > 0 && sale.parts.every((one) => follows(one, part) && !one.contains(part));
+  const isBehind = (part: Element) => sale.parts.length > 0 && sale.parts.every((one) => follows(one, part));
   // What stands behind all that one pays and presses is about a part of the page.
-  if (isBehind(heading)) return null;
+  if (isBehind(heading) && !sale.parts.some((one) => one.contains(heading))) return null;
   const evidence = evidenceOf(heading, tells, sale, described, page, standing);
   if (!evidence) return null;
   const { all, shown: visible, isAnyVisible } = yield* ownPictures(page, standing);

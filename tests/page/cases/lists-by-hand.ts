@@ -70,7 +70,7 @@ export const LISTS_BY_HAND: readonly PageCase[] = [
     url: "https://books.localhost/shop/sailing/the-plum-sail.html",
     layout: true,
     head: "<title>The Plum Sail, a Pattern Book - Sailing - Books</title>",
-    body: `<div class="product-view"><div class="product-essential"><form action="/shop/checkout/cart/add/product/50/" method="post">${BIG("sail")}<div class="product-shop"><div class="product-name"><h2>The Plum Sail, a Pattern Book</h2></div><p>Author:</p></div></form></div></div>`,
+    body: `<p><a href="/shop/checkout/cart/">My Cart</a></p><div class="product-view"><div class="product-essential"><form action="/shop/checkout/cart/add/product/50/" method="post">${BIG("sail")}<div class="product-shop"><div class="product-name"><h2>The Plum Sail, a Pattern Book</h2></div><p>Author:</p></div></form></div></div>`,
     kind: "product",
     products: [expectedMain("The Plum Sail, a Pattern Book | | | sail")],
   },
