@@ -1,8 +1,8 @@
 import { parentOf } from "../dom/ancestors.ts";
 import { nameKey, plainText } from "../dom/plain-text.ts";
 import type { PriceLeaf } from "../money/written-price.ts";
+import { isAction } from "./score-wording.ts";
 import { textsIn } from "./texts-in.ts";
-import { isAction } from "./weigh-text.ts";
 import { wholeLine } from "./whole-line.ts";
 
 /** Texts looked at. */

@@ -12,8 +12,9 @@ import type { PriceLeaf } from "../money/written-price.ts";
 import { isCommon, nameInHeading, namesAnyPicture } from "./brands.ts";
 import { largerThan } from "./larger-text.ts";
 import { namedCell } from "./named-cell.ts";
+import { isAction } from "./score-wording.ts";
 import { textsIn } from "./texts-in.ts";
-import { type Guess, isAction, weigh } from "./weigh-text.ts";
+import { type Guess, weigh } from "./weigh-text.ts";
 
 /** Letters beside a price in one text from which on they may be the name of the product. */
 const SHORTEST_NAME = 4;
