@@ -28,6 +28,9 @@ const CALLED = new RegExp(
   `(^|[\\s_-])((${THINGS.join("|")})s?[_-]{1,2}(${PARTS})|(${PARTS})[_-]{1,2}(${THINGS.join("|")})s?)(?![a-z])`,
   "i",
 );
+/** What it calls parts of a line of a menu: what can be ordered there is eaten. */
+const DISH = /(^|[\s_-])(menu[_-]?item|dish|meal)[_-]{1,2}(name|title|price|desc|image|img|info)/i;
+const DISHES = '[class*="menu-item" i],[class*="menu_item" i],[class*="dish" i],[class*="meal" i]';
 /** Rooms of a house that things are made for are in the names of wares. */
 const OF_A_HOUSE = /(living|bed|bath|dining|show|class)-?room/gi;
 
@@ -45,4 +48,10 @@ export function isCalledOtherwise(root: Element): boolean {
   if (isCalled(root) || isWhole) return true;
   const [...parts] = root.querySelectorAll(NAMED);
   return parts.slice(0, MOST_PARTS).filter(isCalled).length >= LEAST_CALLED;
+}
+
+/** Whether markup calls several parts of a tile those of a dish. */
+export function isCalledDish(root: Element): boolean {
+  const [...parts] = root.querySelectorAll(DISHES);
+  return parts.slice(0, MOST_PARTS).filter((part) => DISH.test(nameOf(part))).length >= LEAST_CALLED;
 }

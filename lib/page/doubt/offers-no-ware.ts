@@ -6,7 +6,7 @@ import { pageHeading, pathOf, pathsOf } from "../dom/page-heading.ts";
 import { headingText, linesOf, nameKey, TITLE_BREAK } from "../dom/plain-text.ts";
 import type { FoundProduct, Price } from "../product.ts";
 import { TILE_NAME } from "../tile/tile-name.ts";
-import { isCalledOtherwise } from "./called-otherwise.ts";
+import { isCalledDish, isCalledOtherwise } from "./called-otherwise.ts";
 import { hasBasket } from "./is-sold-by-press.ts";
 import {
   CALL,
@@ -145,9 +145,10 @@ export function sellsNothing(context: Context): boolean {
 export const isAmongNoWares = (one: FoundProduct, context: Context): boolean =>
   sellsNothing(context) && !isWare(one);
 
-/** Whether a tile with a picture and an amount offers a time, a place, work or a gift. */
+/** Whether a tile with a picture and an amount offers a time, a place, work or a gift, or what is eaten there. */
 export function offersNoWare(one: FoundProduct): boolean {
   const { parts, link, price, image } = one;
+  if (parts.some(isCalledDish)) return true;
   if (isWare(one)) return false;
   const text = linesOf(parts, MOST_TEXT).toLowerCase();
   if (FOR_SALE.test(text)) return false;

@@ -4,7 +4,7 @@ import type { PriceLeaf } from "../money/written-price.ts";
 import type { Described } from "../structured.ts";
 import type { MainPage } from "./main-page.ts";
 import { isAddressed, pricesBy } from "./main-price.ts";
-import { isAddress } from "./said-by-address.ts";
+import { IN_FOLDER, isAddress } from "./said-by-address.ts";
 import type { Standing } from "./standing.ts";
 import { isToldByMarkup } from "./told-by-markup.ts";
 
@@ -53,6 +53,7 @@ export function evidenceOf(
   const addressed =
     isAddressed(doc) ||
     (bought.length === 1 && isToldByMarkup(heading) && isAddress(heading.textContent, doc)) ||
+    (bought.length === 1 && heading.tagName === "H1" && IN_FOLDER.test(doc.URL)) ||
     (isCalled && bought.length === 1 && buttons.filter(buys).length === 1);
   if (bought.length > 0 && (hasPrice || addressed || counted.length > 0)) return "sale";
   if (hasPrice && (described || leadsToProduct(doc.URL) || counted.length > 0)) return "sale";

@@ -1,11 +1,11 @@
 import type { Cluster, Clustered } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { follows, nearest, parentOf } from "../dom/ancestors.ts";
+import { addTo, follows, nearest, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts";
 import { nameKey, plainText } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
 import { saysOtherwise, sellsNothing } from "../doubt/offers-no-ware.ts";
-import { LEAST_MEMBERS } from "../members.ts";
+import { kindOf, LEAST_MEMBERS } from "../members.ts";
 import { type MainDraft, mainDraft, pageLink } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
 import type { MainPage } from "./main-page.ts";
@@ -32,10 +32,20 @@ const namesBetter = ({ title = "", described, heading }: MainDraft, doc: Documen
   (described || nameKey(doc.title).includes(nameKey(title)) ? LONGEST_NAME : 0) +
   (heading.tagName === "H1" ? Math.min(title.length, LONGEST_NAME - 1) : rankOf(heading));
 
-/** Tells whether an element lies in no tile, and not apart from what the page offers. */
+/** Tells whether an element lies in no tile nor in what stands in a list of them, as one without a picture does, and not apart from what the page offers. */
 function looseOn({ beside, context: { furniture } }: MainPage): (element: Element) => boolean {
   const tiles = new Set(beside.flatMap(({ parts }) => parts));
-  return (element) => !nearest(element, (up) => tiles.has(up)) && !furniture.isApart(element);
+  const lists = new Map<Element, string[]>();
+  for (const { root } of beside) {
+    const list = parentOf(root);
+    if (list) addTo(lists, list, kindOf(root));
+  }
+  const isMember = (element: Element) => {
+    const list = parentOf(element);
+    const kinds = (list && lists.get(list)) ?? [];
+    return kinds.filter((kind) => kind === kindOf(element)).length >= LEAST_MEMBERS;
+  };
+  return (element) => !nearest(element, (up) => tiles.has(up) || isMember(up)) && !furniture.isApart(element);
 }
 
 /** Elements around a heading that may say no more than it does. */

@@ -15,15 +15,12 @@ import { SENTENCE_END } from "../money/price-leaf.ts";
 import type { PriceLeaf } from "../money/written-price.ts";
 import { areaOf, isLarge } from "../picture/picture-area.ts";
 import { firstRank, labelledNames } from "./main-headings.ts";
-import { FIRST_PAGE, isAddress } from "./said-by-address.ts";
+import { FIRST_PAGE, IN_FOLDER, isAddress } from "./said-by-address.ts";
 import { isAboutAny } from "./says-any.ts";
 import { soldBlocks } from "./sold-blocks.ts";
 
 /** Of several blocks that may be sold under one heading, the one it names shows a picture that covers so many times as much. */
 const LARGER = 1.5;
-
-/** An address that tells one of several in a folder by its number. */
-const IN_FOLDER = /\/[^/]+\/\d+\/?([?#]|$)/;
 
 /** The headings that can be seen before the first price and say something else than those in `known`. */
 const ownNames = (

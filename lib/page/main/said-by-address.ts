@@ -7,6 +7,9 @@ import { PRICE_NAME } from "../money/price-name.ts";
 /** The address of a shop's first page, whoever sent the visitor; scripts keep other pages behind "#/". */
 export const FIRST_PAGE = /^https?:\/\/[^/]+\/(index\.\w+)?(\?(utm|fbclid|gclid|ref)[^#]*)?(#(?!!?\/\w)|$)/;
 
+/** An address that tells one of several in a folder by its number. */
+export const IN_FOLDER = /\/[^/]+\/\d+\/?([?#]|$)/;
+
 /** Letters of a name from which on an address that ends in it is no accident. */
 const LONG_NAME = 8;
 

@@ -102,7 +102,7 @@ function spokenIn(text: string): string {
   if (times(start, VIETNAMESE) >= LEAST_LETTERS) return "VN";
   if (text.includes("$") && times(text, TRADITIONAL) >= LEAST_LETTERS)
     return text.includes("香港") ? "HK" : "TW";
-  if (!/\d ?kr\b|\bkr\.? ?\d/.test(text)) return "";
+  if (!/\d(,-)?\s?kr\b|\bkr\.?\s?\d/.test(text)) return "";
   if (/[äö]/.test(text)) return "SE";
   if (!/[æø]/.test(text)) return "";
   return times(text, /\b(af|kurv|køb|til dig|nyhed)\b/g) >=
@@ -142,7 +142,7 @@ const COUNTRIES: Readonly<Record<string, RegExp>> = {
   CO: /colombia/i,
   AR: /argentin[ao]/i,
   CL: /chile(n[oa]s?)?(?![a-z])/i,
-  US: /ecuador|el salvador|puerto rico|panamá|honduras|guatemala|nicaragua|costa rica/i,
+  US: /ecuador|el salvador|puerto rico|panamá|honduras|guatemala|nicaragua|costa rica|venezuela/i,
   DO: /rep(ú|u|\.\s?)(blica)?\s?dominicana|santo domingo/i,
 };
 

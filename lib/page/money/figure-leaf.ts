@@ -30,10 +30,16 @@ function signBefore({ previousSibling: before }: Node): string {
   return isIcon ? iconSign(before as Element) : "";
 }
 
+/** What is said right behind an element: in a text, or in the next element. */
+function saidRightBehind({ nextSibling: next }: Element): string {
+  if (next?.nodeType !== 3) return saidIn(next);
+  return saidBy(next) || saidIn(next.nextSibling);
+}
+
 /** The price of which a text is the figures alone: its sign stands in another element, or markup calls it a price; or null. */
 export function figureLeaf(node: Node, element: Element, text: string): WrittenPrice | null {
   // "<b>24</b> euro": the sign is the next text, and no word stands before.
-  const behind = saidBy(element.previousSibling) ? "" : saidBy(element.nextSibling);
+  const behind = saidBy(element.previousSibling) ? "" : saidRightBehind(element);
   const icon = signBefore(node);
   const signed = icon
     ? `${icon} ${text}`

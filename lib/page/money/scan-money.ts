@@ -105,7 +105,7 @@ export function scanMoney(written: string): Scan {
         // "10,- €"
         const late = lower.slice(end, end + LONGEST_SIGN + GAP);
         const last = signAt(late.trimStart(), false);
-        if (last && !/^[a-z]{1,2}$/.test(last)) {
+        if (last && (last === "kr" || !/^[a-z]{1,2}$/.test(last))) {
           sign = last;
           end += late.length - late.trimStart().length + last.length;
         }

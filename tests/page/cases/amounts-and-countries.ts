@@ -141,4 +141,27 @@ export const AMOUNTS_AND_COUNTRIES: readonly PageCase[] = [
     products: [expectedMain("Plum Velvet Skirt | 85 | EUR | plum")],
     layout: true,
   },
+  {
+    name: "the sign in the element behind the figure, and what is gained below",
+    lang: "tr",
+    head: GRID,
+    body: `<div class="g">${each(["Keten Gömlek", "Kadife Etek", "Yün Atkı"], (name, i) => `<div><a href="/u/${i}">${picture(`kazanc-${i}`)}</a><h4>${name}</h4><span class="price"> <span class="p-count">${i + 2}89,90</span> <span class="p-type">₺ </span> <span class="p-down"> 9% indirim (kazanç 39₺)</span><a href="Sepet.aspx?ekle=${i}" class="btn">Sepete Ekle</a><a href="#yorum" class="btn">Yorumların tümünü burada oku</a></span></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Keten Gömlek | 289.9 | TRY | kazanc-0",
+      "Kadife Etek | 389.9 | TRY | kazanc-1",
+      "Yün Atkı | 489.9 | TRY | kazanc-2",
+    ),
+  },
+  {
+    name: "crowns behind a dash, on a Danish page that says it is English",
+    head: GRID,
+    body: `<div class="g">${each(["Uldtørklæde", "Hørskjorte", "Plisseret nederdel"], (name, i) => `<div><a href="/v/${i}">${picture(`dkr-${i}`)}<h4>${name}</h4></a><b>${i + 2}00,- kr.</b></div>`)}</div><p>Køb og nyhed til dig, af hør og uld.</p>`,
+    kind: "listing",
+    products: expected(
+      "Uldtørklæde | 200 | DKK | dkr-0",
+      "Hørskjorte | 300 | DKK | dkr-1",
+      "Plisseret nederdel | 400 | DKK | dkr-2",
+    ),
+  },
 ];

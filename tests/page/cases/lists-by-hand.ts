@@ -163,4 +163,33 @@ export const LISTS_BY_HAND: readonly PageCase[] = [
       "Giày thời trang vàng nghệ | | | vi-12",
     ),
   },
+  {
+    name: "a list whose wares can be bought after a login, in Indonesian",
+    body: `<div class="row">${each(["Kebaya Plum", "Sarung Oker", "Selendang Teal"], (name, i) => `<div class="col"><div class="card">${picture(`login-${i}`)}<h5 class="card-title">${name}</h5><p class="card-text">Harga : Rp. ${i + 1}00.000</p><p>Silakan <a href="/login">login</a> untuk menambahkan produk ke keranjang.</p></div></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Kebaya Plum | 100000 | IDR | login-0",
+      "Sarung Oker | 200000 | IDR | login-1",
+      "Selendang Teal | 300000 | IDR | login-2",
+    ),
+  },
+  {
+    name: "a list in which one ware has no picture, and a logo that never came",
+    body: `<div><img id="logo" alt="" hidden> Tallow</div><h1>Shop with ease</h1><div class="wares">${each(FOUR, (name, i) => `<article class="product-card"><div class="product-image">${i === 2 ? "<i>◇</i>" : picture(`some-${i}`)}</div><div class="product-info"><span class="product-category">Spring</span><h3 class="product-name">${name}</h3><div><strong class="current-price">€${i + 2}5.00</strong></div><button type="button">Add to bag</button></div></article>`)}</div>`,
+    head: "<style>.wares{display:grid;grid-template-columns:repeat(3,240px)}</style>",
+    kind: "listing",
+    products: expected(
+      "Plum Velvet Skirt | 25 | EUR | some-0",
+      "Ochre Linen Shirt | 35 | EUR | some-1",
+      "Rust Suede Belt | 55 | EUR | some-3",
+    ),
+  },
+  {
+    name: "a bag whose price is asked for, in a folder of numbered pages",
+    lang: "es",
+    url: "https://tienda.localhost/tienda/17",
+    body: `<div><div>${BIG("bolso")}</div><div><h1>Bolso de cuero graneado</h1><p>Consultar precio</p><a href="https://wa.me/580000000000" class="btn">Consultar por WhatsApp</a></div></div>`,
+    kind: "product",
+    products: [expectedMain("Bolso de cuero graneado | | | bolso")],
+  },
 ];

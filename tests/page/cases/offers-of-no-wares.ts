@@ -158,4 +158,27 @@ export const OFFERS_OF_NO_WARES: readonly PageCase[] = [
     kind: "none",
     products: [],
   },
+  {
+    name: "hotels by the night, with a button to book, in Russian",
+    lang: "ru",
+    body: `<h1>Отели у моря</h1>${each(
+      ["Синий Берег", "Тихая Гавань", "Старый Маяк"],
+      (name, i) =>
+        `<div class="result" role="button" tabindex="0">${picture(`otel-${i}`)}<div>${name}</div><div>${i + 4} 900 ₽ <span>/ ночь</span></div><button>Забронировать</button></div>`,
+    )}`,
+    kind: "none",
+    products: [],
+  },
+  {
+    name: "dishes that can be ordered, told by what markup calls their parts",
+    lang: "de",
+    url: "https://kueche.localhost/speisekarte.html",
+    body: `<h2>Unsere Gerichte</h2>${each(
+      ["Linsensuppe", "Kürbisravioli", "Pflaumenkuchen"],
+      (name, i) =>
+        `<div class="menu-item-card"><img class="menu-item-image" src="/i/gericht-${i}.jpg" width="220" height="180"><div class="menu-item-name">${name}</div><div class="menu-item-price">€${i + 7},90</div><button class="menu-item-add-btn">In den Warenkorb</button></div>`,
+    )}`,
+    kind: "none",
+    products: [],
+  },
 ];
