@@ -30,10 +30,11 @@ function signBefore({ previousSibling: before }: Node): string {
   return isIcon ? iconSign(before as Element) : "";
 }
 
-/** What is said right behind an element: in a text, or in the next element. */
-function saidRightBehind({ nextSibling: next }: Element): string {
-  if (next?.nodeType !== 3) return saidIn(next);
-  return saidBy(next) || saidIn(next.nextSibling);
+/** What is said right behind an element: in a text, or in the next element where it holds none itself, as raised cents are. */
+function saidRightBehind({ nextSibling: next, childElementCount }: Element): string {
+  const text = saidBy(next);
+  if (text || childElementCount > 0) return text;
+  return saidIn(next?.nodeType === 3 ? next.nextSibling : next);
 }
 
 /** The price of which a text is the figures alone: its sign stands in another element, or markup calls it a price; or null. */

@@ -1,8 +1,4 @@
-import { BIG, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
-
-/** One member of a list for each name, with its place in the list. */
-const each = (names: readonly string[], member: (name: string, i: number) => string): string =>
-  names.map(member).join("");
+import { BIG, each, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
 
 const FOUR = ["Plum Velvet Skirt", "Ochre Linen Shirt", "Teal Wool Scarf", "Rust Suede Belt"] as const;
 

@@ -1,8 +1,4 @@
-import { expected, GRID, type PageCase, picture } from "./page-case.ts";
-
-/** One member of a list for each name, with its place in the list. */
-const each = (names: readonly string[], member: (name: string, i: number) => string): string =>
-  names.map(member).join("");
+import { each, expected, GRID, type PageCase, picture } from "./page-case.ts";
 
 /** Pages full of pictures and amounts on which nothing is sold that is worn or carried. */
 export const OFFERS_OF_NO_WARES: readonly PageCase[] = [

@@ -45,3 +45,7 @@ export const picture = (slug: string): string => `<img src="/i/${slug}.jpg" widt
 export const BIG = (slug: string): string => `<img src="/i/${slug}.jpg" width="400" height="500">`;
 /** Lays what has the class `g` out in three columns. */
 export const GRID = "<style>.g{display:grid;grid-template-columns:repeat(3,240px);gap:20px}</style>";
+
+/** One member of a list for each name, with its place in the list. */
+export const each = (names: readonly string[], member: (name: string, i: number) => string): string =>
+  names.map(member).join("");
