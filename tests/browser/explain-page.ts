@@ -33,6 +33,11 @@ export const WHY_NOT: Readonly<Record<string, string>> = {
     "a picture and an amount that nothing calls a product: no link, no button that buys, nothing like it",
 };
 
+/** Why a tile that no doubt speaks against was left out for what it lies among. */
+const WHY_NOT_AMONG: Readonly<Record<string, string>> = {
+  liesAmongNoWares: "lies in a list most of which offers times, places, work or gifts",
+};
+
 /** Why a text with an amount made no product. */
 const WHY_NO_PRICE: Readonly<Record<TextDoubt, string>> = {
   isNoPriceTag: "too many words for a price tag, or inside a button, a label or a choice",
@@ -48,7 +53,7 @@ export async function explainPage(page: Page): Promise<Explanation> {
     page,
     `(() => { ${probe}; return Probe.tell(); })()`,
   );
-  const why: Readonly<Record<string, string>> = { ...WHY_NOT, ...WHY_NO_PRICE };
+  const why: Readonly<Record<string, string>> = { ...WHY_NOT, ...WHY_NOT_AMONG, ...WHY_NO_PRICE };
   return {
     described,
     found,

@@ -21,7 +21,7 @@ function isCalledBuy(button: Element): boolean {
 
 /** What leads to a basket and puts nothing in. */
 const LOOKS =
-  /^[^\p{L}]*(view|see|show|go to|zum|your|my|mein|voir|mon|ver|mi|vedi|bekijk|visa|zobacz|(カート|かご|カゴ)(を見る)?|(내 ?)?장바구니(?! ?에? ?담)|giỏ hàng|keranjang|\btroli\b|购物车|購物車|سبد خرید|(το )?καλάθι( μου)?|(購入|注文)履歴|购买记录|구매 ?내역)(?![\p{L}])/iu;
+  /^[^\p{L}]*(view|see|show|go to|zum|your|my|mein|voir|mon|ver|mi|vedi|bekijk|visa|zobacz|(カート|かご|カゴ)(を見る)?|(내 ?)?장바구니(?! ?에? ?담)|giỏ hàng|keranjang|troli|购物车|購物車|سبد خرید|(το )?καλάθι( μου)?|(購入|注文)履歴|购买记录|구매 ?내역)(?![\p{L}])/iu;
 
 /** What says so where it is all that is said. */
 const BUY_ALONE =

@@ -33,12 +33,13 @@ const REMOVERS = "a,button,input[type=submit],input[type=checkbox],[role=button]
 const LINE = /(cart|basket|bag)[-_]{0,2}(item|line|row)|line-?item/i;
 const QUANTITY = '[type=number],[name*="qty" i],[name*="quantit" i],[class*="qty" i],[class*="quantit" i]';
 
-/** How many of a line a text says to be in a basket. Common practice, no source. */
-const COUNTED =
-  /(qty|quantity|quantité|qté|menge|anzahl|cantidad|quantità|quantidade|aantal|antal|ilość|množství|mennyiség|cantitate|ποσότητα|кол-?во|количество|кількість|adet|miktar|数量|數量|수량|الكمية|כמות)\s*[:：.x×]?\s*\d/i;
+/** Words for how many, in lower case. Common practice, no source. */
+const HOW_MANY =
+  "qty|quantity|quantité|qté|menge|anzahl|cantidad|quantità|quantidade|aantal|antal|ilość|množství|mennyiség|cantitate|ποσότητα|кол-?во|количество|кількість|adet|miktar|数量|數量|수량|الكمية|כמות";
+/** How many of a line a text says to be in a basket. */
+const COUNTED = new RegExp(`(${HOW_MANY})\\s*[:：.x×]?\\s*\\d`, "i");
 /** The same as the head of a column, where lines show no more than a number. */
-const QUANTITY_HEAD =
-  /^(qty|quantity|quantité|qté|menge|anzahl|cantidad|quantità|quantidade|aantal|antal|ilość|množství|mennyiség|cantitate|ποσότητα|кол-?во|количество|кількість|adet|miktar|数量|數量|수량|الكمية|כמות)$/;
+const QUANTITY_HEAD = new RegExp(`^(${HOW_MANY})$`);
 /** Elements above a tile that markup may call a basket, and the texts of one among which heads are. */
 const STEPS_TO_BASKET = 6;
 const MOST_HEADS = 40;
@@ -94,9 +95,9 @@ const removes = (control: Element): boolean => {
 /** Whether a control is drawn as a cross or a bin: in a basket it removes a line. */
 const bearsCross = (control: Element): boolean => control.querySelector(CROSSES) !== null;
 
-/** Whether markup calls what lies around a tile a basket, and one of the heads there says how many. */
-function isInBasket(root: Element): boolean {
-  let around = parentOf(root);
+/** Whether markup calls an element or what lies around it a basket, and one of the heads there says how many. */
+function isInBasket(list: Element): boolean {
+  let around: Element | null = list;
   for (let step = 0; around && step < STEPS_TO_BASKET; around = parentOf(around), step++) {
     const names = nameOf(around)
       .toLowerCase()
@@ -108,6 +109,19 @@ function isInBasket(root: Element): boolean {
   return false;
 }
 
+/** What lists of one reading are baskets: the tiles of one share the answer. */
+const baskets = new WeakMap<Context, Map<Element, boolean>>();
+
+function liesInBasket(root: Element, context: Context): boolean {
+  const list = parentOf(root);
+  if (!list) return false;
+  const known = baskets.get(context) ?? new Map<Element, boolean>();
+  baskets.set(context, known);
+  const found = known.get(list) ?? isInBasket(list);
+  known.set(list, found);
+  return found;
+}
+
 /**
  * Whether a tile shows what a person has taken already: a line of a basket, with its quantity or the way to remove it, or
  * anything among orders and at the check-out; or a line that can be edited and removed, as a shop keeper's can.
@@ -116,7 +130,7 @@ export function isAlreadyTaken(root: Element, survey: Survey, context: Context):
   const page = kindOnce(context);
   if (page === "settled") return true;
   if (page === "wished") return false;
-  if (page === "other" && isInBasket(root)) return true;
+  if (page === "other" && liesInBasket(root, context)) return true;
   const own = survey.picturesIn.get(root) ?? 0;
   let line = root;
   for (let up = parentOf(root), step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {

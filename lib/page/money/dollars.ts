@@ -23,6 +23,8 @@ const ADDRESSED: Readonly<Record<string, RegExp>> = {
 /** Where a shop writes its postal address, and characters read there. */
 const ADDRESSES = 'footer,address,[class*="footer" i],[id*="footer" i]';
 const MOST_FOOT = 3000;
+/** Of so many such places the last: tiles have feet as well. */
+const MOST_PLACES = 8;
 
 /** The last part of a page's title: what its shop is called. */
 const shopIn = ({ title }: Document): string =>
@@ -33,6 +35,6 @@ const shopIn = ({ title }: Document): string =>
 
 /** The country, in dollars of its own, of an English page: the one that its shop is named by, or that its postal address ends in; else "". */
 export function dollarsOf(doc: Document): string {
-  const lines = linesOf([...doc.querySelectorAll(ADDRESSES)], MOST_FOOT).toLowerCase();
+  const lines = linesOf([...doc.querySelectorAll(ADDRESSES)].slice(-MOST_PLACES), MOST_FOOT).toLowerCase();
   return namedIn(shopIn(doc), DOLLARS) || namedIn(lines, ADDRESSED);
 }

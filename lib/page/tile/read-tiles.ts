@@ -112,5 +112,7 @@ export function* readTiles(
     const prices = [...bare, ...onButton.slice(0, 1)];
     yield* consider({ root, parts: [root], pictures, prices }, alone);
   }
-  return withoutNoWares(products, others);
+  const wares = withoutNoWares(products, others);
+  if (doubted) for (const one of products) if (!wares.includes(one)) doubted(one.root, "liesAmongNoWares");
+  return wares;
 }
