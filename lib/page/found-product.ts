@@ -68,16 +68,16 @@ function byFront(
   const areas = boxes.map(({ width, height }) => width * height);
   const called = Math.max(0, ...areas.filter((_, at) => kept[at]?.getAttribute("alt")));
   const isNameless = (at: number) => !kept[at]?.getAttribute("alt") && (areas[at] ?? 0) < called * NAMELESS;
-  const isFrame = framesAmong(kept, context);
+  const frames = new Set(kept.filter(framesAmong(kept, context)));
   const ranked = kept.map((picture, i) => {
     const urls = pictureUrls(picture, standsIn);
     const hidden = !alone && furniture.isHidden(picture);
     const clear = !alone && view?.getComputedStyle(picture).opacity === "0";
-    const stamp = !alone && (!isWide(i) || isStrip(picture) || isNameless(i) || isFrame(picture));
+    const stamp = !alone && (!isWide(i) || isStrip(picture) || isNameless(i) || frames.has(picture));
     const aside = !alone && (isCopy(picture, root) || (role === "main" && isClipped(picture, root)));
     const isBehind = (other: Element, at: number) =>
       other !== picture &&
-      !isFrame(other) &&
+      !frames.has(other) &&
       (picture.contains(other) ? isWide(at) : isCovered([picture, boxes[i]], [other, boxes[at]]));
     const faults = [aside, clear || stamp || kept.some(isBehind), hidden, urls.length === 0];
     return { picture, urls, rank: faults.reduce((sum, fault, i) => sum + Number(fault) * 2 ** i, 0) };

@@ -12,10 +12,10 @@ export function learned<T>(
   const read = new WeakSet<Context>();
   return (context) => {
     const known = all.get(context.doc) ?? start();
+    if (read.has(context)) return known;
     all.set(context.doc, known);
-    const isNew = !read.has(context);
     read.add(context);
-    if (isNew) learn(known, context.scopes);
+    learn(known, context.scopes);
     return known;
   };
 }

@@ -1,7 +1,7 @@
 import { countUp, nameOf, within } from "./dom/ancestors.ts";
 import { MOST_NODES, MOST_SHADOWS, NODES_STRIDE } from "./dom/bounds.ts";
 import { pricesBelow } from "./money/price-column.ts";
-import { priceInField } from "./money/price-in-field.ts";
+import { FIELDS, priceInField } from "./money/price-in-field.ts";
 import { priceLeafAt } from "./money/price-leaf.ts";
 import type { PriceLeaf, WrittenPrice } from "./money/written-price.ts";
 import { BROKEN, SMALLEST_PICTURE } from "./picture/picture-sizes.ts";
@@ -87,14 +87,17 @@ export function* surveyOf(scopes: readonly Element[]): Generator<undefined, Surv
       pictures.push(element);
       countUp(picturesIn, element);
     }
+    const fields = new Set<Node>(within(root, FIELDS));
     const walker = root.ownerDocument.createTreeWalker(root, 5);
     for (let node: Node | null = root; node && nodes < MOST_NODES; node = walker.nextNode()) {
       if (++nodes % NODES_STRIDE === 0) yield;
+      const isField = fields.has(node);
       if (node.nodeType === 1) {
         const { shadowRoot } = node as Element;
         if (shadowRoot && roots.length < MOST_SHADOWS) roots.push(shadowRoot);
+        if (!isField) continue;
       }
-      const leaf = node.nodeType === 1 ? priceInField(node as Element) : priceLeafAt(node);
+      const leaf = isField ? priceInField(node as Element) : priceLeafAt(node);
       const leaves = leaf ? [leaf] : pricesBelow(node);
       for (const one of leaves) {
         if (!prices.has(one.element)) countUp(pricesIn, one.element);

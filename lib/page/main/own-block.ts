@@ -110,6 +110,7 @@ export function* ownBlock(
   buttons: readonly Element[],
   context: Context,
 ): Generator<undefined, OwnBlock | null, undefined> {
+  if (loose.length === 0) return null;
   const { blocks, alone } = yield* soldBlocks(loose, single, buttons, context);
   const only = blocks.length === 0 ? onlyBlock(loose, single, context) : null;
   if (only) return only;

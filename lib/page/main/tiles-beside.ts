@@ -51,7 +51,7 @@ export function* tilesBeside(
     if (i % STRIDE === 0) yield;
     if (!isLinked(cluster)) loose.add(cluster);
   }
-  const seen = single.filter(({ root }) => !context.furniture.isHidden(root));
+  const seen = loose.size > 0 ? single.filter(({ root }) => !context.furniture.isHidden(root)) : [];
   const own = yield* ownBlock([...loose], seen, buttons, context);
   const folded = single.filter((cluster) => loose.has(cluster) && isFoldedAway(cluster, context));
   const aside = new Set(unlikeOthers(folded));

@@ -2,9 +2,11 @@ import { readTag } from "./price.ts";
 import { LONGEST_TAG } from "./tag-size.ts";
 import type { WrittenPrice } from "./written-price.ts";
 
-/** The price in a field that nobody can write in, with the words around it; or null. */
+/** Fields that nobody can write in. */
+export const FIELDS = "input[readonly],input[disabled]";
+
+/** The price in such a field, with the words around it; or null. */
 export function priceInField(element: Element): WrittenPrice | null {
-  if (element.localName !== "input" || !element.matches("[readonly],[disabled]")) return null;
   const said = [
     element.previousSibling?.nodeValue,
     element.getAttribute("value"),

@@ -1,5 +1,6 @@
 import { isLetter } from "../dom/letters.ts";
 import type { Price } from "../product.ts";
+import { remembered } from "../remembered.ts";
 import { SOME } from "./amount-mark.ts";
 import { meaningsOf } from "./money-signs.ts";
 import { parseAmount, THOUSANDTHS } from "./parse-amount.ts";
@@ -69,7 +70,7 @@ function wordsIn(rest: string): string {
 const NO_TAG: Tag = { amounts: [], words: "", denied: false };
 
 /** Reads a short text as a price tag. */
-export function readTag(text: string): Tag {
+export const readTag: (text: string) => Tag = remembered((text) => {
   const { found, rest } = scanMoney(text);
   if (found.length === 0) return NO_TAG;
   const said = rest.toLowerCase();
@@ -87,4 +88,4 @@ export function readTag(text: string): Tag {
   const denied = fromZero || extra || read[0]?.denied === true || SENTENCE.test(rest);
   const amounts = worth.filter((one) => denied || !one.denied).map(({ denied: _, ...one }) => one);
   return { amounts, words: wordsIn(rest), denied };
-}
+});

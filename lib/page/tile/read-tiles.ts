@@ -19,6 +19,9 @@ import { unpricedTiles } from "./unpriced.ts";
 /** Bounds on hostile pages. */
 const MOST_PRODUCTS = 2000;
 
+/** Doubts asked with a yield before each: the browser compiles what one looks for when it is first asked. */
+const FIRST_ASKED = 4 * DOUBTS.length;
+
 /** The clusters that may be tiles beside what the page is about. */
 export const tileClusters = (clusters: readonly Cluster[], main: MainDraft | null): readonly Cluster[] =>
   clusters
@@ -46,6 +49,7 @@ export function* readTiles(
   const leads = ({ parts }: Cluster) =>
     parts.some((part) => part.closest("a[href]") ?? part.querySelector("a[href]"));
   const leading = tiles.filter(leads).length;
+  let asked = 0;
   function* consider(
     { root, parts, pictures, prices }: Omit<Cluster, "holdsMore">,
     alone: boolean,
@@ -70,9 +74,9 @@ export function* readTiles(
       context,
       product: make,
     };
+    yield;
     for (const doubt of DOUBTS) {
-      // The browser compiles what a doubt looks for when it is first asked.
-      yield;
+      if (asked++ < FIRST_ASKED) yield;
       if (!doubt(suspect)) continue;
       if (doubt === isNoWare) others.push(root);
       return doubted?.(root, doubt.name);

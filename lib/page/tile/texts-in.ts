@@ -3,18 +3,17 @@ const MOST_NODES = 2000;
 const MOST_DEPTH = 4;
 
 /** The texts of these elements and of open shadow roots in them, in their order. */
-export function* textsIn(
-  parts: readonly (Element | ShadowRoot)[],
-  depth = 0,
-): Generator<Node, void, undefined> {
+export function textsIn(parts: readonly (Element | ShadowRoot)[], depth = 0): readonly Node[] {
+  const texts: Node[] = [];
   let seen = 0;
   for (const part of parts) {
     const walker = part.ownerDocument.createTreeWalker(part, 5);
     for (let node: Node | null = part; node && seen < MOST_NODES; node = walker.nextNode()) {
       seen++;
-      if (node.nodeType === 3) yield node;
+      if (node.nodeType === 3) texts.push(node);
       else if (depth < MOST_DEPTH && "shadowRoot" in node && node.shadowRoot)
-        yield* textsIn([node.shadowRoot as ShadowRoot], depth + 1);
+        texts.push(...textsIn([node.shadowRoot as ShadowRoot], depth + 1));
     }
   }
+  return texts;
 }

@@ -40,22 +40,22 @@ const BEHIND = 1;
 /** Letters of an address from which on it is no accident that a text spells them. */
 const LEAST_SPELLED = 8;
 
-/** What the path of a product's address ends in, without its number and the kind of file, for comparing; "" where it is short. */
-function spelledIn(address: string | null): string {
-  const end = address ? (pathOf(address).split("/").filter(Boolean).at(-1) ?? "") : "";
-  const key = plainKey(end.replace(/\.\w{3,5}$/, "").replace(/^\d+-|-\d+$/, ""));
+/** What the path of a product's address ends in, without the kind of file. */
+const endOf = (address: string | null): string =>
+  (address ? (pathOf(address).split("/").filter(Boolean).at(-1) ?? "") : "").replace(/\.\w{3,5}$/, "");
+
+/** The same without its number, for comparing; "" where it is short. */
+function spelledBy(end: string): string {
+  const key = plainKey(end.replace(/^\d+-|-\d+$/, ""));
   return key.length < LEAST_SPELLED ? "" : key;
 }
 
 /** Letters of a word of an address that tells something. */
 const LEAST_WORD = 3;
 
-/** The words that the path of a product's address ends in, for comparing. */
-const wordsIn = (address: string | null): readonly string[] =>
-  (address ? (pathOf(address).split("/").filter(Boolean).at(-1) ?? "") : "")
-    .replace(/\.\w{3,5}$/, "")
-    .split(/[^a-z]+/)
-    .filter(({ length }) => length >= LEAST_WORD);
+/** The words in it, for comparing. */
+const wordsIn = (end: string): readonly string[] =>
+  end.split(/[^a-z]+/).filter(({ length }) => length >= LEAST_WORD);
 
 /** Whether a text is an amount with no more than short words. */
 function saysOnlyMoney(text: string): boolean {
@@ -108,11 +108,12 @@ export function titleIn(
   const said = [link?.getAttribute("title"), link?.getAttribute("aria-label")].map(plainText);
   const told = [altKey, ...said.map(nameKey)].filter((key) => key.length > 2);
   const address = link && linkUrl(link);
+  const end = endOf(address);
   const where = {
     parts,
     ends: new Set(parts.length > 1 ? parts.map(parentOf) : parts),
-    spelled: spelledIn(address),
-    words: wordsIn(address),
+    spelled: spelledBy(end),
+    words: wordsIn(end),
   };
   const [first] = prices;
   let n = 0;

@@ -140,7 +140,7 @@ export function weigh(
   score += WORDED * worded(text, words);
   // Of several headings the first that no other tile has; of other texts the longest.
   score += marked && isHeading ? -commonness(marked, context) : Math.min(key.length, 16) / 16;
-  if (!marked && text.length <= LONGEST_TOLD) score += loudness(holder, parts);
+  if (!marked && text.length <= LONGEST_TOLD && score + 2 * LOUD > least) score += loudness(holder, parts);
   if (score > least && (isConcealed(holder, parts) || (!marked && liesOver(holder)))) score -= 2;
   if (score > least && !marked && saysToBuy(text)) score -= PRESSED;
   return { text, from, score };
