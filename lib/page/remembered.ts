@@ -1,5 +1,5 @@
 /** Answers kept of one question; a page asks for most of them many times. */
-const MOST_REMEMBERED = 2000;
+const MOST_REMEMBERED = 256;
 
 /** The same function of a text, which answers once for each: tiles repeat their wording and their prices. */
 export function remembered<T>(answer: (text: string) => T): (text: string) => T {
