@@ -58,6 +58,12 @@ function* scriptCodes(doc: Document): Generator<undefined, readonly string[], un
   return codes.length === 1 ? codes : [];
 }
 
+/** The language that a page says it is in: of its text, else of its head. BCP 47, or as Open Graph writes it ("zh_TW"). */
+function languageOf(doc: Document): string {
+  const named = doc.querySelector('meta[http-equiv="content-language" i],meta[property="og:locale"]');
+  return doc.documentElement.lang || (named?.getAttribute("content") ?? "").replace("_", "-");
+}
+
 /** What was read of a document, so that what it adds needs no second reading of the rest. */
 const known = new WeakMap<Document, Known>();
 
@@ -81,7 +87,7 @@ function* readDocument(doc: Document): Generator<undefined, Known, undefined> {
   for (const code of declaredCodes(doc)) codes.add(code);
   if (codes.size === 0) for (const code of yield* scriptCodes(doc)) codes.add(code);
   yield;
-  const language = doc.documentElement.lang;
+  const language = languageOf(doc);
   const trail = doc.querySelectorAll('h1,[class*="breadcrumb" i] a');
   return {
     doc,

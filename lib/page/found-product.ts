@@ -1,6 +1,7 @@
 import type { Context } from "./context.ts";
 import { nameOf, nearest, parentOf } from "./dom/ancestors.ts";
 import { linkIn, linkUrl } from "./dom/link.ts";
+import { besideStruck } from "./money/beside-struck.ts";
 import { isStruck } from "./money/is-struck.ts";
 import { lowestPrice } from "./money/lowest-price.ts";
 import { isNamedPart } from "./money/what-for.ts";
@@ -96,6 +97,15 @@ function standing(all: readonly PriceLeaf[], { furniture }: Context): readonly P
   return [whole, valid, seen, prices].find(({ length }) => length > 0) ?? prices;
 }
 
+/** The same, or what stands beside those where all are crossed out. */
+function payable(all: readonly PriceLeaf[], context: Context): readonly PriceLeaf[] {
+  const prices = standing(all, context);
+  const beside = prices.every(({ element }) => isStruck(element))
+    ? prices.flatMap((price) => besideStruck(price, context))
+    : [];
+  return beside.length > 0 ? beside : prices;
+}
+
 /** Puts a product together from its elements and what the page's data says; null without a title or a picture. */
 export function foundProduct(draft: Draft, context: Context): FoundProduct | null {
   const { root, role, prices, parts = [root] } = draft;
@@ -119,7 +129,7 @@ export function foundProduct(draft: Draft, context: Context): FoundProduct | nul
     key: productKey(link, images, title),
     title,
     price:
-      lowestPrice(standing(prices, context).flatMap(({ amounts }) => amounts)) ?? described?.price ?? null,
+      lowestPrice(payable(prices, context).flatMap(({ amounts }) => amounts)) ?? described?.price ?? null,
     link,
     images,
     told: { category: described?.category ?? "", color: described?.color ?? "" },

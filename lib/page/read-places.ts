@@ -10,15 +10,17 @@ import { settleSurvey } from "./money/settle-money.ts";
 import { withoutOtherButtons } from "./money/without-other-buttons.ts";
 import type { Places } from "./places.ts";
 import type { FoundPage, FoundProduct } from "./product.ts";
-import { surveyOf } from "./survey.ts";
+import { type Survey, surveyOf } from "./survey.ts";
 import { readTiles, tileClusters } from "./tile/read-tiles.ts";
 import { relatedTiles } from "./tile/related.ts";
 import { withoutHiddenCards } from "./tile/without-hidden-cards.ts";
 import { withoutRepeats } from "./tile/without-repeats.ts";
 
-/** Gives bare amounts the currency that all others on a page have. */
-function inOneCurrency(products: readonly FoundProduct[]): readonly FoundProduct[] {
-  const [currency, ...more] = new Set(products.flatMap(({ price }) => price?.currency ?? []));
+/** Gives bare amounts the currency that all others of a page's products have, or where none has any all other amounts: the sum of a basket. */
+function inOneCurrency(products: readonly FoundProduct[], { prices }: Survey): readonly FoundProduct[] {
+  const own = products.flatMap(({ price }) => price?.currency ?? []);
+  const all = prices.flatMap(({ amounts }) => amounts.flatMap(({ currency }) => currency ?? []));
+  const [currency, ...more] = new Set(own.length > 0 ? own : all);
   if (!currency || more.length > 0) return products;
   return products.map((one) => (one.price ? { ...one, price: { ...one.price, currency } } : one));
 }
@@ -57,6 +59,6 @@ export function* readPlaces(found: Places, doubted?: Doubted): Generator<undefin
     main !== null &&
     [title === main.title, link === null, shown === main.images[0]].filter(Boolean).length > 1;
   const others = tiles.filter((tile) => !isMain(tile));
-  const products = inOneCurrency(withoutRepeats(main ? [main, ...others] : tiles, context));
+  const products = inOneCurrency(withoutRepeats(main ? [main, ...others] : tiles, context), survey);
   return { kind: main ? "product" : products.length > 0 ? "listing" : "none", products };
 }

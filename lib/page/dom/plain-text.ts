@@ -44,6 +44,9 @@ export function linesOf(elements: readonly Element[], most: number): string {
 const breaksBefore = ({ previousSibling }: Node): boolean =>
   previousSibling !== null && /^(BR|HR)$/.test(previousSibling.nodeName);
 
+/** Where a line of Japanese ends within a sentence: no space parts its words. */
+const GOES_ON = /\p{Script=Hiragana}$/u;
+
 /** What markup calls the number of an article in a heading, its group or a badge on it. */
 const ASIDE_NAME = /(^|[-_ ])(code|sku|ean|category|sticker)([-_ ]|$)/i;
 /** The number of an article at the end of a name. */
@@ -51,7 +54,7 @@ const CODE = /\s*(\((ean|sku|art|ref|cod|model)\b[^)]*\)|\([A-Z]{1,5}-\d[A-Z\d-]
 
 /** What says that a name follows. */
 const LABEL =
-  /^((product|item)( name)?|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|nama (barang|produk)|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
+  /^((product|item)( name)?|libellé|désignation|intitulé|produkt|produit|producto|produto|prodotto|ürün( adı)?|name|nombre|nome|naam|品名|商品名|상품명|товар|название|nama (barang|produk)|ชื่อสินค้า|สินค้า|tên sản phẩm)\s*[:：]\s*/i;
 
 /** Whether a text says that it names what is sold. */
 export const isLabelledName = (text: string): boolean => LABEL.test(text);
@@ -81,7 +84,7 @@ export function headingText(heading: Element): string {
     const holder = parentOf(node);
     if ((displayed && holder?.checkVisibility() === false) || isAside(holder, heading)) continue;
     const piece = node.nodeValue ?? "";
-    if (breaksBefore(node)) text += " ";
+    if (breaksBefore(node) && !GOES_ON.test(text)) text += " ";
     text += /\p{Ll}$/u.test(text) && /^\p{Lu}/u.test(piece) ? ` ${piece}` : piece;
   }
   return bareName(plainText(text));

@@ -22,7 +22,7 @@ const PRESSED =
 
 /** What a link or a button says that leads to a ware or did, in the ten languages of slot words. */
 const DETAILS =
-  /\bview|\bsee\b|\brent|\bmore\b|weiter|\bplus\b|\bmás\b|\bpiù\b|\bmeer\b|\bmer\b|więcej|\bmais\b|\binfo|もっと|詳し|details?|buy|shop|order|choose|select|\badd\b|bag|cart|basket|zum (produkt|artikel)|ansehen|anschauen|mehr|kaufen|bestell|korb|voir|achet|command|chois|panier|\bver\b|compra|pedir|elegir|vedi|acquist|ordina|dettagli|scegli|carrello|veja|escolh|encomend|bekijk|koop|kies|visa|köp|välj|zobacz|kup|zamów|wybierz|koszyk|見る|詳細|購入|注文|カート|log ?in|sign ?in|masuk|sold out|out of stock|unavailable|ausverkauft|vergriffen|épuisé|rupture|agotado|esaurito|esgotado|uitverkocht|slutsåld|brak|niedostęp|売り切れ|品切/i;
+  /\bview|\bsee\b|\brent|\bmore\b|weiter|\bplus\b|\bmás\b|\bpiù\b|\bmeer\b|\bmer\b|więcej|\bmais\b|\binfo|detal[hli]|もっと|詳し|details?|buy|shop|order|choose|select|\badd\b|bag|cart|basket|zum (produkt|artikel)|ansehen|anschauen|mehr|kaufen|bestell|korb|voir|achet|command|chois|panier|\bver\b|compra|pedir|elegir|vedi|acquist|ordina|dettagli|scegli|carrello|veja|escolh|encomend|bekijk|koop|kies|visa|köp|välj|zobacz|kup|zamów|wybierz|koszyk|見る|詳細|購入|注文|カート|log ?in|sign ?in|masuk|sold out|out of stock|unavailable|ausverkauft|vergriffen|épuisé|rupture|agotado|esaurito|esgotado|uitverkocht|slutsåld|brak|niedostęp|売り切れ|品切/i;
 
 /** Whether an element, or one around it within a few steps, looks as if it could be pressed on. */
 const looksPressed = (element: Element | null): boolean =>

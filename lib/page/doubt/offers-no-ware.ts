@@ -11,6 +11,7 @@ import { hasBasket } from "./is-sold-by-press.ts";
 import {
   CALL,
   COURSES,
+  EVENT_FILE,
   FACT,
   FOR_SALE,
   HEADING,
@@ -123,9 +124,13 @@ function namesCourses(doc: Document): boolean {
 const showsMenu = (context: Context): boolean =>
   (HOUSE.test(context.doc.title.toLowerCase()) || namesCourses(context.doc)) && !hasBasket(context);
 
+/** Whether a page shows an event, by its address: what is bought there are seats. */
+export const showsEvent = (doc: Document): boolean => pathsOf(doc).some((path) => EVENT_FILE.test(path));
+
 function pageSellsNothing(context: Context): boolean {
   const { doc, described } = context;
   return (
+    showsEvent(doc) ||
     pathsOf(doc).some((path) => PATH.test(path)) ||
     saysOtherwise(context) ||
     HIRE.test(doc.title.toLowerCase()) ||
@@ -141,9 +146,9 @@ export function sellsNothing(context: Context): boolean {
   return known;
 }
 
-/** Whether a tile stands on such a page and is nothing that is sold for all that. */
+/** Whether a tile stands on such a page and is nothing that is sold for all that; where that shows an event, what leads nowhere is its seats. */
 export const isAmongNoWares = (one: FoundProduct, context: Context): boolean =>
-  sellsNothing(context) && !isWare(one);
+  sellsNothing(context) && (!isWare(one) || (!one.link && showsEvent(context.doc)));
 
 /** Whether a tile with a picture and an amount offers a time, a place, work or a gift, or what is eaten there. */
 export function offersNoWare(one: FoundProduct): boolean {

@@ -1,10 +1,11 @@
 import type { Cluster } from "../clusters.ts";
 import type { Context } from "../context.ts";
-import { countUp, follows, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
+import { countUp, follows, nameOf, nearest, parentOf, WHOLE } from "../dom/ancestors.ts";
 import { isCrumb } from "../dom/is-crumb.ts";
 import { leadsAway } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { namesVoucher } from "../doubt/offers-no-ware.ts";
+import { PRICE_NAME } from "../money/price-name.ts";
 import type { PriceLeaf } from "../money/written-price.ts";
 import { isStrip } from "../picture/picture-area.ts";
 import { LARGE_MAIN } from "../picture/picture-sizes.ts";
@@ -63,11 +64,25 @@ function shows(described: Described | undefined, pictures: readonly Element[], c
   );
 }
 
+/** Elements around a price that markup may call one. */
+const STEPS_TO_TAG = 4;
+
+/** What holds a price and others that are called just as it is, as paragraphs beside one another are; or two elements up. */
+function blockOf(price: Element): Element | null {
+  let tag: Element | null = price;
+  for (let step = 0; tag && step < STEPS_TO_TAG; tag = parentOf(tag), step++) {
+    const { tagName, className, nextElementSibling: next } = tag;
+    const isTwin = next?.tagName === tagName && next.className === className && PRICE_NAME.test(nameOf(tag));
+    if (isTwin) return parentOf(tag);
+  }
+  const inner = parentOf(price);
+  return inner && parentOf(inner);
+}
+
 /** Prices of the same tag as the first: not far from it, and before the next heading. */
 function tagOf(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   const first = prices[0]?.element;
-  const inner = first && parentOf(first);
-  const block = inner && parentOf(inner);
+  const block = first && blockOf(first);
   if (!first || !block) return prices;
   const next = [...block.querySelectorAll("h2,h3,h4,h5,h6,summary")].find((part) => follows(first, part));
   return prices.filter(({ element }) => block.contains(element) && !(next && follows(next, element)));

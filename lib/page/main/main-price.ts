@@ -3,7 +3,8 @@ import type { Context } from "../context.ts";
 import { parentOf, WHOLE } from "../dom/ancestors.ts";
 import { isCalledDetail, leadsToProduct } from "../dom/link.ts";
 import { plainText } from "../dom/plain-text.ts";
-import { barePrices, headedPrices, labelledPrices, loneNumber } from "../money/bare-price.ts";
+import { headedPrices, labelledPrices, loneNumber } from "../money/bare-price.ts";
+import { besideStruck } from "../money/beside-struck.ts";
 import { isStruck } from "../money/is-struck.ts";
 import { readTag } from "../money/price.ts";
 import { settleMoney } from "../money/settle-money.ts";
@@ -30,15 +31,6 @@ function largest(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
   const sizes = new Map(prices.map((price) => [price, sizeOf(price)]));
   const most = Math.max(...sizes.values());
   return prices.filter((price) => (sizes.get(price) ?? 0) >= LARGE * most);
-}
-
-/** The price without a sign that stands beside a struck one, in the currency of that. */
-function besideStruck({ element, amounts: [struck] }: PriceLeaf, context: Context): readonly PriceLeaf[] {
-  const currency = struck?.currency ?? null;
-  return barePrices(parentOf(element) ?? element, context).map((price) => ({
-    ...price,
-    amounts: price.amounts.map((amount) => ({ ...amount, currency })),
-  }));
 }
 
 const isPlain = (price: PriceLeaf): boolean =>

@@ -4,7 +4,7 @@ import { addTo, follows, nearest, parentOf } from "../dom/ancestors.ts";
 import { buttonsIn, buyingLinksIn, buys, quantitiesIn } from "../dom/buttons.ts";
 import { nameKey, plainText } from "../dom/plain-text.ts";
 import { isBought } from "../doubt/already-taken.ts";
-import { saysOtherwise, sellsNothing } from "../doubt/offers-no-ware.ts";
+import { saysOtherwise, sellsNothing, showsEvent } from "../doubt/offers-no-ware.ts";
 import { kindOf, LEAST_MEMBERS } from "../members.ts";
 import { type MainDraft, mainDraft, pageLink } from "./main-draft.ts";
 import { mainHeadings } from "./main-headings.ts";
@@ -112,7 +112,7 @@ const namelessDraft = ({ root, pictures, prices }: Cluster, { doc }: Context): M
  */
 export function* mainProduct(places: Clustered): Generator<undefined, MainDraft | null, undefined> {
   const { context, clusters, survey } = places;
-  if (isBought(context)) return null;
+  if (isBought(context) || showsEvent(context.doc)) return null;
   const links = (yield* buyingLinksIn(context.doc)).filter((link) => !context.furniture.isApart(link));
   const pressed = buttonsIn(context.doc);
   yield;

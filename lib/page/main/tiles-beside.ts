@@ -9,10 +9,12 @@ import { type OwnBlock, ownBlock } from "./own-block.ts";
 /** Clusters looked at between two yields. */
 const STRIDE = 50;
 
-/** Whether a cluster is one of several or its pictures lead to another page; of several the largest, since small ones may lead to views of it. */
-function isLinked({ parts, pictures }: Cluster): boolean {
+/** Whether a cluster is one of several or its pictures lead to another page, or all that it costs does; of several the largest, since small ones may lead to views of it. */
+function isLinked({ parts, pictures, prices }: Cluster): boolean {
   if (parts.length > 1) return true;
   const linked = pictures.filter(leadsAway);
+  if (linked.length === 0 && prices.length > 0 && prices.every(({ element }) => leadsAway(element)))
+    return true;
   if (linked.length === 0 || linked.length === pictures.length) return linked.length > 0;
   const [largest] = pictures.toSorted((a, b) => areaOf(b) - areaOf(a));
   return largest !== undefined && linked.includes(largest);

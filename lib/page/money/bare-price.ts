@@ -26,7 +26,7 @@ const LABEL = new RegExp(
 const NUMBER = /^\d[\d.,’' ]*$/;
 
 /** An amount without a sign, as money is written without one: "49,-". */
-function leafOf(element: Element, text: string, { hint }: Context): readonly PriceLeaf[] {
+export function leafOf(element: Element, text: string, { hint }: Context): readonly PriceLeaf[] {
   const amounts = settleMoney(readTag(`${text},-`).amounts, hint);
   return amounts.length > 0 ? [{ element, text, tag: text, words: "", amounts }] : [];
 }

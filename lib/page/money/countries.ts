@@ -84,6 +84,19 @@ const ALONE = [
   ["IL", /[א-ת]/g],
 ] as const;
 
+/** Letters that the chief language of one country has alone, or with few others. */
+const LETTERS = [
+  ["PL", /[ąęłńśźż]/g],
+  ["CZ", /[ěřů]/g],
+  ["HU", /[őű]/g],
+  ["TR", /[ğış]/g],
+  ["RO", /[ăîșțşţ]/g],
+] as const;
+
+/** Words of Swedish that no neighbour has; its letters are those of others, too. */
+const SWEDISH = /(?<![a-zåäö])(och|för|på|är|till|våra|kundvagn|varukorg)(?![a-zåäö])/g;
+const LEAST_SWEDISH = 4;
+
 /** Letters of Vietnamese alone, but for a few of other languages' rarest. */
 const VIETNAMESE = /[đơưạ-ỹ]/g;
 
@@ -100,6 +113,9 @@ function spokenIn(text: string): string {
   const own = ALONE.find(([, script]) => times(start, script) >= LEAST_WRITTEN);
   if (own) return own[0];
   if (times(start, VIETNAMESE) >= LEAST_LETTERS) return "VN";
+  const lettered = LETTERS.find(([, letters]) => times(start, letters) >= LEAST_LETTERS);
+  if (lettered) return lettered[0];
+  if (times(start, SWEDISH) >= LEAST_SWEDISH) return "SE";
   if (text.includes("$") && times(text, TRADITIONAL) >= LEAST_LETTERS)
     return text.includes("香港") ? "HK" : "TW";
   if (!/\d(,-)?\s?kr\b|\bkr\.?\s?\d/.test(text)) return "";

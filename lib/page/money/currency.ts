@@ -15,35 +15,20 @@ export const currencyCode = (value: unknown): string | null => {
   return /^[A-Z]{3}$/.test(code) ? code : null;
 };
 
-/** What amounts without a sign are in, where a page's language or address tells its country. ISO 3166 to ISO 4217, from memory: those that count in euros first. */
-const OWN: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(
-    "AT BE DE EE ES FI FR GR HR IE IT LT LU LV NL PT SI SK".split(" ").map((country) => [country, "EUR"]),
-  ),
-  SE: "SEK",
-  NO: "NOK",
-  DK: "DKK",
-  IS: "ISK",
-  PL: "PLN",
-  CZ: "CZK",
-  HU: "HUF",
-  RO: "RON",
-  BG: "BGN",
-  TR: "TRY",
-  UA: "UAH",
-  RU: "RUB",
-  BY: "BYN",
-  IL: "ILS",
-  JP: "JPY",
-  KR: "KRW",
-  CN: "CNY",
-  TH: "THB",
-  VN: "VND",
-  ID: "IDR",
-  IN: "INR",
-  CH: "CHF",
-  GB: "GBP",
-};
+/** Countries that count in euros. ISO 3166, from memory. */
+const IN_EUROS = "AT BE DE EE ES FI FR GR HR IE IT LT LU LV NL PT SI SK".split(" ");
+
+/** Money of one country each, whose ISO 4217 code begins with its ISO 3166 code; from memory. Dollars of English-speaking countries are left out: pages of all countries say that they are in their English. */
+const OF_ONE =
+  "SEK NOK DKK ISK PLN CZK HUF RON BGN TRY UAH RUB BYN ILS JPY KRW CNY THB VND IDR INR CHF GBP BRL ARS CLP COP MXN PEN MAD TND DZD EGP SAR AED PKR BDT LKR NPR NGN KES GHS ZAR KZT RSD MKD ALL TWD MYR PHP GEL AMD AZN".split(
+    " ",
+  );
+
+/** What amounts without a sign are in, where a page's language or address tells its country. */
+const OWN: Readonly<Record<string, string>> = Object.fromEntries([
+  ...IN_EUROS.map((country) => [country, "EUR"]),
+  ...OF_ONE.map((code) => [code.slice(0, 2), code]),
+]);
 
 /** The currency that a sign with these meanings (null: none was written) stands for on a page with this hint. */
 export function currencyOf(

@@ -1,4 +1,4 @@
-import { parentOf } from "../dom/ancestors.ts";
+import { nameOf, parentOf } from "../dom/ancestors.ts";
 import { letters } from "../dom/letters.ts";
 import { iconSign } from "./icon-sign.ts";
 import { joinedText } from "./joined-text.ts";
@@ -55,7 +55,7 @@ export function figureLeaf(node: Node, element: Element, text: string): WrittenP
   for (let up: Element | null = element, step = 0; up && step < STEPS_UP; up = parentOf(up), step++) {
     if (lengthOf(up) > LONGEST_TAG) break;
     const tag = joinedText(up);
-    const names = `${up.className} ${up.getAttribute("itemprop")}`;
+    const names = `${nameOf(up)} ${up.getAttribute("itemprop")}`;
     const bare = PRICE_NAME.test(names) && !PART_NAME.test(names) && NUMBER.test(number);
     const { amounts, words } = readTag(letters(tag) > MOST_LETTERS ? "" : tag);
     // The amount begins with this figure, which is there but once, or it is another's: sizes stand beside a price.

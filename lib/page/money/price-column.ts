@@ -1,5 +1,6 @@
 import { parentOf } from "../dom/ancestors.ts";
 import { readTag } from "./price.ts";
+import { FIELDS } from "./price-in-field.ts";
 import { isPriceLabel } from "./price-label.ts";
 import { LONGEST_SOURCE } from "./tag-size.ts";
 import type { WrittenPrice } from "./written-price.ts";
@@ -39,7 +40,7 @@ export function pricesBelow(label: Node): readonly WrittenPrice[] {
   if (rows.length < LEAST_ROWS) return [];
   return rows.flatMap((row) => {
     const element = row.children[at];
-    const text = element?.textContent.trim() ?? "";
+    const text = element?.textContent.trim() || element?.querySelector(FIELDS)?.getAttribute("value") || "";
     const { amounts } = readTag(NUMBER.test(text) ? `${text},-` : "");
     return element && amounts.length > 0 ? [{ element, text, tag: text, words: "", amounts }] : [];
   });

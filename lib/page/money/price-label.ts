@@ -1,6 +1,6 @@
 /** What stands above, before or beside a price in tables and lists of facts, in lower case. Common practice, no source. */
 export const PRICE_LABEL =
-  "(?:unit )?price|cost|costo|preis|prix|precio|preço|prezzo|prijs|pris|cena|ár|preț|цена|ціна|τιμή|fiyatı?|harga|kaina|hind|hinta|giá|ราคา|السعر|قیمت|מחיר|価 *格|[价價] *格|가 *격";
+  "(?:unit )?price|cost|costo|preis|prix|precio|preço|prezzo|prijs|pris|valor|cena|ár|preț|цена|ціна|τιμή|fiyatı?|harga|kaina|hind|hinta|giá|ราคา|السعر|قیمت|מחיר|価 *格|[价價] *格|가 *격";
 
 /** Characters of the longest. */
 const LONGEST_LABEL = 10;

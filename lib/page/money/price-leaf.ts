@@ -13,6 +13,8 @@ import { isPiece, type Run, runFrom, saidBy, saidIn } from "./text-run.ts";
 import type { WrittenPrice } from "./written-price.ts";
 
 const FIGURES = new RegExp(`^[${DIGITS}\\s.,'’٬٫*–~〜～-]+$`);
+const BEGINS = new RegExp(`^[${DIGITS}]`);
+const ENDS = new RegExp(`[${DIGITS}]$`);
 
 /** Where a sentence ends and another begins. */
 export const SENTENCE_END = /\p{L}[.!?。]\s*\p{Lu}|。./u;
@@ -53,12 +55,13 @@ function isRestOf(element: Element, text: string): boolean {
 }
 
 /**
- * The price in words with a number at their end, whose sign is the next element ("from 5 600<i>₽</i>"), or at their
- * start, whose sign is the one before ("<i>$</i>12.00 / on sale"); or null.
+ * The price in words with a number at their end, whose sign is the next element ("from 5 600<i>₽</i>") or the text behind
+ * their own ("<i>from 139</i> zł"), or at their start, whose sign is the one before ("<i>$</i>12.00 / on sale"); or null.
  */
 function signedAside(node: Node, { last }: Run, element: Element, text: string): WrittenPrice | null {
-  const before = /^\d/.test(text) ? saidIn(node.previousSibling) : "";
-  const sign = before || (/\d$/.test(text) ? saidIn(last.nextSibling) : "");
+  const before = BEGINS.test(text) ? saidIn(node.previousSibling) : "";
+  const behind = saidIn(last.nextSibling) || (last.nextSibling ? "" : saidBy(element.nextSibling));
+  const sign = before || (ENDS.test(text) ? behind : "");
   if (!sign || sign.length > LONGEST_SIGN || letters(text) > MOST_LETTERS || element.closest(NO_TAG))
     return null;
   const tag = before ? `${sign}${text}` : `${text} ${sign}`;
@@ -95,7 +98,8 @@ export function priceLeafAt(node: Node): WrittenPrice | null {
   // A button says its price in full: "Add to bag for €49".
   if (own.length === 0 && element.closest("button")) return null;
   if (isInProse(element) && !isLabelled(node, text)) return null;
-  return own.length > 0
-    ? signedLeaf(node, element, text, alone)
-    : (figureLeaf(node, element, text) ?? labelledAlone(node, element, text));
+  if (own.length > 0) return signedLeaf(node, element, text, alone);
+  const figure = figureLeaf(node, element, text);
+  if (figure && isDeniedBefore(node, figure.tag)) return null;
+  return figure ?? labelledAlone(node, element, text);
 }

@@ -18,8 +18,13 @@ const notPrice = (before: string, behind: string): RegExp =>
 
 /** Words before or right behind an amount, at most a line away, that is no price at all: savings, shipping (unless free), limits, gifts. */
 const NO_PRICE = notPrice(
-  `sav(?:e|ing|ings)|(?<!% ?)off|off(?!\n)|spar(?:[ae][nr]?|n|s?t)?|diskon|ersparnis|bespaar|économisez|econom[iy][sz][ae]|oszczęd[${WORD}]+|poupe|ahorr[${WORD}]+|risparmi[${WORD}]*|shipping|postage|delivery|versand[${WORD}]*|lieferung|livraison|envío|frete|frakt[${WORD}]*|fragt|over|under|unter|above|m[aá][si]s? de|mehr als|über|plus de|più di|oltre|meer dan|mer än|över|powyżej|ponad|nad|nati|fölött|peste|üzeri|hasta|até|fino a|jusqu.à|tot|upp till|entre|zwischen|mellem|mellan|między|mezi|between|up to|bis zu|donat[${WORD}]+|coupon|gutschein|kupon|cupón|クーポン|ポイント|優惠券|쿠폰|적립|포인트|(?<![ก-๙])ลด|ขั้นต่(?:ำ|ํา)|giảm|tối thiểu|sold for|points? per|spend|бонус[а-я]*|эконом[а-я]+|выгода|earn|win|worth|salary|prize|raised|배송 ?비용?(?! ?무료)|送料(?!無料|込)|運費|运费|ongkir|spedizion[ei]|verzendkosten|dostaw[ay]|доставк[аи](?! бесплатн)|kargo ücreti|kazanç|phí (?:vận chuyển|ship)`,
-  `off|shipping|delivery|versand|rabatt?|discount|korting|remise|sconto|desconto|descuento|zniżki|slevy|kedvezmény|saved|gift|offerts?|d.achat|de (?:réduction|remise|descuento)|gratis|di sconto|and (?:over|under)|(?:[${WORD}]+ )?credit|voucher|coupon|kupon|cupón|gutschein|할인|割引|引き|元?减|쿠폰|적립|クーポン|ポイント|優惠券|cashback|bonus|felett|fölött|funded|raised|pledged|gespendet|gesammelt|collectés|récoltés|recaudados|raccolti|arrecadados|opgehaald|insamlat|zebrano|brut`,
+  `sav(?:e|ing|ings)|(?<!% ?)off|off(?!\n)|spar(?:[ae][nr]?|n|s?t)?|diskon|ersparnis|bespaar|économisez|econom[iy][sz][ae]|oszczęd[${WORD}]+|poupe|ahorr[${WORD}]+|risparmi[${WORD}]*|shipping|postage|delivery|versand[${WORD}]*|lieferung|livraison|envío|frete|frakt[${WORD}]*|fragt|over|under|unter|above|m[aá][si]s? de|mehr als|über|plus de|più di|oltre|meer dan|mer än|över|powyżej|ponad|nad|nati|fölött|peste|üzeri|hasta|até|fino a|jusqu.à|tot|upp till|entre|zwischen|mellem|mellan|między|mezi|between|up to|bis zu|donat[${WORD}]+|coupon|gutschein|kupon|cupón|クーポン|ポイント|優惠券|쿠폰|적립|포인트|(?<![ก-๙])ลด|ขั้นต่(?:ำ|ํา)|giảm|tối thiểu|sold for|points? per|spend|бонус[а-я]*|эконом[а-я]+|економ[а-яіїє]+|заощад[а-яіїє]+|выгода|earn|win|worth|salary|prize|raised|배송 ?비용?(?! ?무료)|送料(?!無料|込)|運費|运费|ongkir|spedizion[ei]|verzendkosten|dostaw[ay]|доставк[аи](?! бесплатн)|kargo ücreti|kazanç|phí (?:vận chuyển|ship)`,
+  `off|shipping|delivery|versand|rabatt?|discount|korting|remise|sconto|desconto|descuento|zniżki|slevy|kedvezmény|saved|gift|offerts?|d.achat|de (?:réduction|remise|descuento)|gratis|di sconto|and (?:over|under)|(?:[${WORD}]+ )?credit|voucher|coupon|kupon|cupón|gutschein|할인(?! ?(?:기간|판매))|割引|引き|元?减|쿠폰|적립|クーポン|ポイント|優惠券|cashback|bonus|felett|fölött|funded|raised|pledged|gespendet|gesammelt|collectés|récoltés|recaudados|raccolti|arrecadados|opgehaald|insamlat|zebrano|brut`,
+);
+
+/** What says right before letters and digits that they are the number of a model: "Model: TK118". */
+const MODEL = new RegExp(
+  `(?<![${WORD}])(?:mod[eè]l(?:l[eo]?|o)?|r[eé]f(?:erence|érence|erencia)?|sku|code|c[oó]digo|codice)\\.? ?[:：#] ?${SOME}`,
 );
 
 /** What says behind an amount that it is with the tax or without. */
@@ -85,7 +90,7 @@ export const readTag: (text: string) => Tag = remembered((text) => {
   // From nothing to something: the span of a filter.
   const fromZero = worth.length === 1 && read.length === 2;
   const extra = /^[^\d¤]*\+ ?¤|^(?:[^¤]*\n)?[-−–]¤|^[«“„"]|[^¤]。\s*$|¤、.*¤/.test(rest);
-  const denied = fromZero || extra || read[0]?.denied === true || SENTENCE.test(rest);
+  const denied = fromZero || extra || read[0]?.denied === true || MODEL.test(said) || SENTENCE.test(rest);
   const amounts = worth.filter((one) => denied || !one.denied).map(({ denied: _, ...one }) => one);
   return { amounts, words: wordsIn(rest), denied };
 });

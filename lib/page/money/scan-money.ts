@@ -20,6 +20,9 @@ const MOST_BEHIND = 24;
 /** Spaces between an amount and its sign. */
 const GAP = 2;
 
+/** Parts of gold or silver in a thousand, as jewellers write them before what it is: "585/- Gelbgold". Common practice, no source. */
+const FINENESS = /^(333|375|585|750|800|835|900|925|950|999)$/;
+
 /** Digits of the scripts that prices are written in, for a class of characters: plain, wide, Arabic, Persian, Devanagari, Bengali, Thai. */
 export const DIGITS = "\\d０-９٠-٩۰-۹०-९০-৯๐-๙";
 export const FIGURE = new RegExp(`[${DIGITS}]`);
@@ -94,7 +97,8 @@ export function scanMoney(written: string): Scan {
       if (
         /^(r|n|nt)$/.test(sign ?? "") ||
         (/^(d|ks)$/.test(sign ?? "") && !/[.,]\d{3}$/.test(number)) ||
-        (/^(ft|da)$/.test(sign ?? "") && /^\d\d?$/.test(number))
+        (/^(ft|da)$/.test(sign ?? "") && /^\d\d?$/.test(number)) ||
+        (sign === "/-" && FINENESS.test(number) && /^\/- ?(?!only|each|per)[a-z]/.test(behind))
       )
         sign = null;
       if (sign && isWord(sign, text.slice(end).trimStart().slice(0, sign.length))) sign = null;

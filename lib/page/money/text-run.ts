@@ -1,5 +1,5 @@
 import { parentOf } from "../dom/ancestors.ts";
-import { LONGEST_SOURCE } from "./tag-size.ts";
+import { LONGEST_SOURCE, STEPS_UP } from "./tag-size.ts";
 
 /** What an element beside a text says, if anything. */
 export function saidIn(beside: Node | null): string {
@@ -45,10 +45,11 @@ function nodeBefore({ previousSibling }: Node): Node | null {
   return isBlank ? previousSibling.previousSibling : previousSibling;
 }
 
-/** What stands right before a text, or before its element where it begins that: on its own line or the one before. */
+/** What stands right before a text, or before the elements around it that it begins: on its own line or the one before. */
 export function saidBefore(node: Node): string {
-  const element = parentOf(node);
-  const before = nodeBefore(node) ?? (element && nodeBefore(element));
+  let before = nodeBefore(node);
+  for (let up = parentOf(node), step = 0; !before && up && step < STEPS_UP; up = parentOf(up), step++)
+    before = nodeBefore(up);
   const said = before?.nodeName === "BR" ? before.previousSibling : before;
   return saidBy(said) || saidIn(said);
 }

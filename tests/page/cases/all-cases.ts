@@ -11,6 +11,7 @@ import { LINES_AND_LABELS } from "./lines-and-labels.ts";
 import { LISTS_BY_HAND } from "./lists-by-hand.ts";
 import { LOOK_ALIKE_CASES } from "./look-alikes.ts";
 import { MAIN_CASES } from "./main-products.ts";
+import { MARKS_AND_CARDS } from "./marks-and-cards.ts";
 import { NAMES_AMONG_BADGES } from "./names-among-badges.ts";
 import { NAMES_AND_SIGNS } from "./names-and-signs.ts";
 import { NAMES_OF_PAGES } from "./names-of-pages.ts";
@@ -40,6 +41,7 @@ import { SHOPS_MET_LATE } from "./shops-met-late.ts";
 import { SHOPS_UNLIKE_ANY } from "./shops-unlike-any.ts";
 import { SHOPS_WITHOUT_PRICES } from "./shops-without-prices.ts";
 import { SIGNS_AND_STAMPS } from "./signs-and-stamps.ts";
+import { SIGNS_BEHIND_LABELS } from "./signs-behind-labels.ts";
 import { STANDING_ELSEWHERE } from "./standing-elsewhere.ts";
 import { TAKEN_ALREADY } from "./taken-already.ts";
 import { TILE_CASES } from "./tiles.ts";
@@ -104,4 +106,6 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["offers of no wares", OFFERS_OF_NO_WARES],
   ["amounts and countries", AMOUNTS_AND_COUNTRIES],
   ["lists by hand", LISTS_BY_HAND],
+  ["signs behind labels", SIGNS_BEHIND_LABELS],
+  ["marks and cards", MARKS_AND_CARDS],
 ];

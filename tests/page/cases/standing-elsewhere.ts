@@ -128,7 +128,7 @@ export const STANDING_ELSEWHERE: readonly PageCase[] = [
     head: "<title>海辺の缶詰店</title><style>.p{display:flex}</style>",
     body: `<header><a href="/cart">カート</a></header><div class="p"><div>${BIG("saba")}<h3>おすすめの食べ方</h3>${picture("saba-2")}</div><div><h2>真さばの<br>漬け物</h2><p>¥780（税込）</p><button>カートに入れる</button></div></div>`,
     kind: "product",
-    products: [expectedMain("真さばの 漬け物 | 780 | JPY | saba.jpg")],
+    products: [expectedMain("真さばの漬け物 | 780 | JPY | saba.jpg")],
     layout: true,
   },
   {

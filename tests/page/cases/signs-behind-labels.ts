@@ -1,0 +1,153 @@
+import { BIG, each, expected, expectedMain, GRID, type PageCase, picture } from "./page-case.ts";
+
+/** Amounts that labels, columns and other elements tell apart from what is no price. */
+export const SIGNS_BEHIND_LABELS: readonly PageCase[] = [
+  {
+    name: "what is saved, told outside the element that the amount and its sign are in",
+    lang: "ru",
+    head: GRID,
+    body: `<div class="g">${each(["Платье сливовое", "Рубашка льняная", "Шарф бирюзовый"], (name, i) => `<div class="tile"><a href="/w/${i}">${picture(`ru-${i}`)}</a><a href="/w/${i}" class="product-title">${name}</a><div class="now"><bdi><span class="num">${i + 5}&nbsp;999</span>&nbsp;<span><span class="rub">Р</span></span></bdi></div><div class="save">Вы экономите: <bdi><span>1&nbsp;491</span>&nbsp;<span class="rub">Р</span></bdi></div></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Платье сливовое | 5999 | RUB | ru-0",
+      "Рубашка льняная | 6999 | RUB | ru-1",
+      "Шарф бирюзовый | 7999 | RUB | ru-2",
+    ),
+  },
+  {
+    name: "the price now in a second paragraph that is called as the one with the usual price is",
+    lang: "es-CL",
+    url: "https://lana.localhost/tienda/chaleco-ciruela",
+    head: "<title>Chaleco ciruela</title>",
+    body: `<div>${BIG("chaleco")}</div><div class="summary"><h1 class="title">Chaleco ciruela</h1><p class="price"><span>Normal </span><span class="amount"><bdi><span>$ </span> <span>21.990</span></bdi></span></p><p class="price"><span>Oferta </span><span class="amount"><bdi><span>$ </span> <span>16.990</span></bdi></span></p><p>Lana de oveja, cierre de madera.</p><form class="cart"><input type="number" name="quantity" value="1"><button class="single_add_to_cart_button">Añadir al carrito</button></form></div>`,
+    kind: "product",
+    products: [expectedMain("Chaleco ciruela | 16990 | CLP | chaleco")],
+  },
+  {
+    name: "the number of a model that begins as money does",
+    lang: "fr",
+    head: GRID,
+    body: `<p><a href="panier.jsp">Panier</a> 150 DH</p><div class="g">${each(["Caftan prune", "Djellaba ocre", "Gandoura verte"], (name, i) => `<div class="product"><img src="/i/ma-${i}.jpg" alt="image produit" width="220" height="280"><div class="desc"><p>Libellé : ${name}</p><p>Model : ${["KF210", "TK118", "GD09"][i]}</p><p class="price">Prix : ${i + 2}40</p><a href="ajouter?${i}">Ajouter Au Panier</a></div></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Caftan prune | 240 | MAD | ma-0",
+      "Djellaba ocre | 340 | MAD | ma-1",
+      "Gandoura verte | 440 | MAD | ma-2",
+    ),
+  },
+  {
+    name: "digits of Persian behind a label, their sign in the next element",
+    lang: "fa",
+    head: GRID,
+    body: `<div class="g">${each(["دامن مخمل", "پیراهن کتان", "شال پشمی"], (name, i) => `<div class="item"><a href="/w/${i}">${picture(`fa-${i}`)}</a><h3><a href="/w/${i}">${name}</a></h3><del><span>قیمت: ۱${"۳۴۵".charAt(i)}۰۰۰۰&nbsp;<span>تومان</span></span></del> <ins><span>با تخفیف: ${"۳۴۵".charAt(i)}۹۳۰۰&nbsp;<span>تومان</span></span></ins></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "دامن مخمل | 39300 | IRT | fa-0",
+      "پیراهن کتان | 49300 | IRT | fa-1",
+      "شال پشمی | 59300 | IRT | fa-2",
+    ),
+  },
+  {
+    name: "a word and the amount in one element, the sign as the text behind it",
+    lang: "pl",
+    url: "https://filc.localhost/kategoria/torebki/listonoszka-sliwkowa",
+    body: `<div class="gallery">${BIG("listonoszka")}</div><div class="productDescription"><h3>Listonoszka śliwkowa</h3><form action="/koszyk/dodaj" method="post"><select name="id"><option value="1">śliwka</option></select><div class="price"><span><span class="ch">od 139,00</span> PLN</span><input type="submit" value="Do koszyka"></div><p>Filc z wełny, uszy ze skóry.</p></form></div>`,
+    kind: "product",
+    products: [expectedMain("Listonoszka śliwkowa | 139 | PLN | listonoszka")],
+  },
+  {
+    name: "a column of prices in fields that nobody can write in",
+    lang: "pt",
+    body: `<h1>Violeta</h1><form><table><tr><th>Violeta</th><th>Descrição</th><th>Quantidade</th><th>Valor</th></tr>${each(["saia de veludo", "camisa de linho", "xale de lã"], (name, i) => `<tr><td><img src="/i/pt-${i}.jpg" alt="${name}" width="120" height="120"></td><td><input type="text" name="d${i}" value="${name}" readonly></td><td><input name="q${i}" value="0"></td><td><input type="text" name="v${i}" value="${i + 3}5.00" readonly></td></tr>`)}</table><input type="submit" name="comprar" value="comprar"></form>`,
+    kind: "listing",
+    products: expected(
+      "saia de veludo | 35 | | pt-0",
+      "camisa de linho | 45 | | pt-1",
+      "xale de lã | 55 | | pt-2",
+    ),
+  },
+  {
+    name: "a name in the letters of Japan that is broken by hand",
+    lang: "ja",
+    head: GRID,
+    body: `<div class="g">${each(["すみれ色の<br>スカート", "からし色の<br>シャツ", "あい色の<br>えりまき"], (name, i) => `<div><a href="/w/${i}">${picture(`ja-${i}`)}<h3>${name}</h3></a><p>¥${i + 2},400</p></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "すみれ色のスカート | 2400 | JPY | ja-0",
+      "からし色のシャツ | 3400 | JPY | ja-1",
+      "あい色のえりまき | 4400 | JPY | ja-2",
+    ),
+  },
+  {
+    name: "what is saved, in Ukrainian, with figure and sign each in an element of its own",
+    lang: "uk",
+    head: GRID,
+    body: `<div class="g">${each(["Черевики сливові", "Сорочка лляна", "Шарф бірюзовий"], (name, i) => `<div class="tile"><a href="/w/${i}">${picture(`uk-${i}`)}</a><a href="/w/${i}" class="product-title">${name}</a><div class="now"><span class="num">${i + 2}&nbsp;150</span>&nbsp;<span>грн.</span></div><div class="save">Ви економите: <span class="list-price">540</span>&nbsp;<span>грн.</span></div></div>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "Черевики сливові | 2150 | UAH | uk-0",
+      "Сорочка лляна | 3150 | UAH | uk-1",
+      "Шарф бірюзовий | 4150 | UAH | uk-2",
+    ),
+  },
+  {
+    name: "a number without a sign beside the struck price that has one",
+    lang: "zh",
+    head: GRID,
+    body: `<ul class="g">${each(["提花短外套", "印花连衣裙", "修身牛仔裤"], (name, i) => `<li><a href="/w/${i}">${picture(`zh-${i}`)}</a><p class="name"><a href="/w/${i}">${name}</a></p><div class="info"><del>￥${i + 3}480</del><span class="tip">${i + 3}280</span></div></li>`)}</ul>`,
+    kind: "listing",
+    products: expected(
+      "提花短外套 | 3280 | CNY | zh-0",
+      "印花连衣裙 | 4280 | CNY | zh-1",
+      "修身牛仔裤 | 5280 | CNY | zh-2",
+    ),
+  },
+  {
+    name: "the fineness of gold, written as rupees are",
+    lang: "de",
+    url: "https://gold.localhost/trade/productview/418/",
+    head: "<title>Ring Aurelia</title>",
+    body: `<a href="/trade/cart/">Warenkorb</a><h1>Produkte</h1><h2>Ring Aurelia</h2>${BIG("ring")}<form action="/trade/cart/add/418/" method="post"><table><tr><td><table><tr><td>Material:</td><td>585/- Gelbgold</td></tr><tr><td>Gewicht:</td><td>4,2 g</td></tr></table></td><td>Größe: <select><option>52</option></select><br>EUR 356,88<br></td></tr></table><input type="submit" value="In den Warenkorb"></form>`,
+    kind: "product",
+    products: [expectedMain("Ring Aurelia | 356.88 | EUR | ring")],
+  },
+  {
+    name: "a number without a sign that only its identifier calls a price",
+    lang: "ko",
+    url: "https://moon.localhost/product/detail.html?product_no=41",
+    head: GRID,
+    body: `<div><div class="thumbnail">${BIG("knit")}</div><table><tr><td><span>자수 오버핏 니트</span></td></tr><tr><td><span><strong id="product_price_text">78,000</strong></span></td></tr></table><a href="#none" class="first">BUY</a></div><h2>RELATED</h2><ul class="g">${each(["오버핏 셔츠", "울 하프 코트", "캔버스 숄더백"], (name, i) => `<li><a href="/p/${i}">${picture(`kr-${i}`)}</a><p><a href="/p/${i}">${name}</a></p><p>${i + 3}8,000</p></li>`)}</ul>`,
+    kind: "product",
+    products: [
+      expectedMain("자수 오버핏 니트 | 78000 | KRW | knit"),
+      ...expected(
+        "오버핏 셔츠 | 38000 | KRW | kr-0",
+        "울 하프 코트 | 48000 | KRW | kr-1",
+        "캔버스 숄더백 | 58000 | KRW | kr-2",
+      ),
+    ],
+  },
+  {
+    name: "dollars of the country that the page's head names",
+    lang: "",
+    head: `${GRID}<meta http-equiv="content-language" content="zh-tw">`,
+    body: `<div class="g">${each(["條紋上衣", "雪紡襯衫", "牛仔裙"], (name, i) => `<a href="/w/${i}">${picture(`tw-${i}`)}<span class="name">${name}</span><span class="price">$${i + 2}90</span></a>`)}</div>`,
+    kind: "listing",
+    products: expected(
+      "條紋上衣 | 290 | TWD | tw-0",
+      "雪紡襯衫 | 390 | TWD | tw-1",
+      "牛仔裙 | 490 | TWD | tw-2",
+    ),
+  },
+  {
+    name: "numbers without a sign, on a page in Swedish that says it is in English",
+    head: GRID,
+    body: `<a href="/cart">Kundvagn</a><h1>Våra kläder</h1><div class="g">${each(["Stickad tröja", "Läderbälte grå", "Träskor för barn"], (name, i) => `<div class="product"><a href="/w/${i}">${picture(`sv-${i}`)}</a><h3><a href="/w/${i}">${name}</a></h3><p>${i + 2}49</p><button>Lägg i kundvagn</button></div>`)}</div><p>Är du på jakt efter något särskilt för höst och vinter? Fråga oss på måndag.</p>`,
+    kind: "listing",
+    products: expected(
+      "Stickad tröja | 249 | SEK | sv-0",
+      "Läderbälte grå | 349 | SEK | sv-1",
+      "Träskor för barn | 449 | SEK | sv-2",
+    ),
+  },
+];
