@@ -39,8 +39,3 @@ export const BASKET_NAMES: readonly string[] = [
 export const BASKET_LINKS = BASKET_NAMES.map(
   (name) => `a[href*="/${name}" i]:not([href*="/carte" i])`,
 ).join();
-
-/** Pictures of a basket, which scripts make a button of. */
-export const BASKET_PICTURES = BASKET_NAMES.map(
-  (name) => `img[src*="${name}." i],img[class~="${name}" i]`,
-).join();

@@ -5,8 +5,11 @@ import { leadsToProduct } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { kindOf, LEAST_MEMBERS } from "../members.ts";
 import type { FoundProduct } from "../product.ts";
-import { BASKET_PICTURES } from "./basket-names.ts";
+import { BASKET_NAMES } from "./basket-names.ts";
 import { isSoldByPress } from "./is-sold-by-press.ts";
+
+/** Pictures of a basket, which scripts make a button of. */
+const BASKET_PICTURES = BASKET_NAMES.map((name) => `img[src*="${name}." i],img[class~="${name}" i]`).join();
 
 /** Links and buttons looked at in one tile. */
 const MOST_PRESSED = 40;
