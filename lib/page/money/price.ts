@@ -74,23 +74,34 @@ function wordsIn(rest: string): string {
 
 const NO_TAG: Tag = { amounts: [], words: "", denied: false };
 
-/** Reads a short text as a price tag. */
-export const readTag: (text: string) => Tag = remembered((text) => {
-  const { found, rest } = scanMoney(text);
-  if (found.length === 0) return NO_TAG;
+/** What the words of a tag say, with a mark in place of each amount; tiles repeat them. */
+const wordingOf = remembered((rest) => {
   const said = rest.toLowerCase();
   const parts = said.split(SOME);
+  return {
+    said,
+    words: wordsIn(rest),
+    /** Of each amount whether they deny that it is a price. */
+    denies: parts.slice(1).map((behind, at) => NO_PRICE.test(`${parts[at]}${SOME}${behind}`)),
+    deniesAll:
+      /^[^\d¤]*\+ ?¤|^(?:[^¤]*\n)?[-−–]¤|^[«“„"]|[^¤]。\s*$|¤、.*¤/.test(rest) ||
+      MODEL.test(said) ||
+      SENTENCE.test(rest),
+  };
+});
+
+/** Reads a short text as a price tag. */
+export function readTag(text: string): Tag {
+  const { found, rest } = scanMoney(text);
+  if (found.length === 0) return NO_TAG;
+  const { said, words, denies, deniesAll } = wordingOf(rest);
   const read = found.map(([sign, written], at) => {
     const meant = sign === null ? null : meaningsOf(sign);
-    const amount = parseAmount(written, THOUSANDTHS.has(meant?.[0] ?? ""));
-    const denied = NO_PRICE.test(`${parts[at]}${SOME}${parts[at + 1]}`);
-    return { amount, written, meant, said, at, denied };
+    return { amount: parseAmount(written, THOUSANDTHS.has(meant?.[0] ?? "")), written, meant, said, at };
   });
   const worth = read.filter(({ amount }) => amount > 0 && Number.isFinite(amount));
   // From nothing to something: the span of a filter.
   const fromZero = worth.length === 1 && read.length === 2;
-  const extra = /^[^\d¤]*\+ ?¤|^(?:[^¤]*\n)?[-−–]¤|^[«“„"]|[^¤]。\s*$|¤、.*¤/.test(rest);
-  const denied = fromZero || extra || read[0]?.denied === true || MODEL.test(said) || SENTENCE.test(rest);
-  const amounts = worth.filter((one) => denied || !one.denied).map(({ denied: _, ...one }) => one);
-  return { amounts, words: wordsIn(rest), denied };
-});
+  const denied = fromZero || denies[0] === true || deniesAll;
+  return { amounts: worth.filter(({ at }) => denied || denies[at] !== true), words, denied };
+}

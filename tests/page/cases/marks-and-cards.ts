@@ -72,4 +72,13 @@ export const MARKS_AND_CARDS: readonly PageCase[] = [
     kind: "none",
     products: [],
   },
+  {
+    name: "vouchers in Vietnamese, with what one must spend",
+    lang: "vi",
+    url: "https://shop.localhost/voucher",
+    head: GRID,
+    body: `<a href="/cart">Giỏ hàng</a><h1>Ưu đãi mùa xuân</h1><div class="g">${each(["phần trăm", "cố định", "mùa xuân"], (name, i) => `<div class="card"><a href="/voucher/${i}">${picture(`phieu-${i}`)}</a><h3>Mã giảm giá ${name}</h3><p>${i + 1}99,000 đ</p></div>`)}</div>`,
+    kind: "none",
+    products: [],
+  },
 ];
