@@ -54,14 +54,15 @@ export function chooseSwatches(
   readonly standing: Standing;
   readonly contenders: readonly Contender[];
 } | null {
-  const { figure, slot, terms } = scene;
+  const { figure, slot, part, terms } = scene;
+  const alone = !figure || (slot !== null && ALONE.includes(slot) && part === 1);
   findParts(sketch, shadeOf, cloth);
   const regions = readRegions(sketch, shades.length);
   const ranks = rankShades(sketch, cloth, shades, regions, scene);
   const [lead, second] = [...shades].sort((p, q) => rankOf(ranks, q) - rankOf(ranks, p));
   if (!lead) return null;
   const total = shades.reduce((sum, shade) => sum + shade.mass, 0);
-  const ownShare = shareOwn(sketch, cloth, lead.index, !figure || (slot !== null && ALONE.includes(slot)));
+  const ownShare = shareOwn(sketch, cloth, lead.index, alone);
   const further = shades
     .filter((shade) => shade !== lead && shade.sure > OWN * shade.mass)
     .map((shade) => ({ ...shade, mass: shade.mass * ownShare(shade.index, figure && isLikeSkin(shade)) }))

@@ -41,9 +41,10 @@ const owner = new Int32Array(GRID_PIXELS + 1);
  * The colours of the cloth: modes of their density, every colour with its nearest mode, modes without a valley between
  * them joined.
  * @param place weight of each pixel of the sketch when colours compete.
+ * @param part of the usual share of the cloth that a colour of the piece may have, 0–1.
  */
-export function findShades(picture: Picture, place: Float32Array): Shade[] {
-  const modes = findModes(gatherColors(picture, place));
+export function findShades(picture: Picture, place: Float32Array, part: number): Shade[] {
+  const modes = findModes(gatherColors(picture, place) * part);
   const masses = modes.map(() => 0);
   owner.fill(-1, 0, bins.used + 1);
   for (let q = 0; q < massive.used; q++) {

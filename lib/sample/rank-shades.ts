@@ -40,6 +40,8 @@ const STRONG_CHROMA = 10;
 export interface Scene {
   readonly figure: boolean;
   readonly slot: Slot | null;
+  /** Part of the usual share of a picture that the piece takes, 0–1: less where it is small on somebody. */
+  readonly part: number;
   readonly terms: readonly ColorTerm[];
   /** How well other photos of the piece back a colour, as a factor of what speaks for it; null without any. */
   readonly backing: Backing | null;
@@ -68,7 +70,7 @@ export function rankShades(
   cloth: Float32Array,
   shades: readonly Shade[],
   regions: readonly Region[],
-  { figure, slot, terms, backing }: Scene,
+  { figure, slot, part, terms, backing }: Scene,
 ): number[] {
   const [top, bottom] = figure ? leavingRows(slot, sketch.height) : [0, sketch.height];
   const contact = figure && !slot ? [] : contactOf(sketch, shades.length, top, bottom);
@@ -82,7 +84,7 @@ export function rankShades(
     const leaves = prop ? PROP : border > CONTACT ? LEAVES : 1;
     const sureness = UNSURE + (1 - UNSURE) * Math.min(1, shade.sure / shade.mass / SURE);
     const strong = figure ? 1 : 1 + STRONG * Math.min(1, Math.hypot(shade.a, shade.b) / STRONG_CHROMA);
-    const named = terms.length ? UNNAMED + (1 - UNNAMED) * fitOf(shade, terms) : 1;
+    const named = terms.length ? UNNAMED * part + (1 - UNNAMED) * fitOf(shade, terms) : 1;
     const backed = backing ? backing(shade.l, shade.a, shade.b) : 1;
     return shade.placed * whole * leaves * strong * sureness * skin * named * backed;
   });

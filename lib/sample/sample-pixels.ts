@@ -9,7 +9,7 @@ import { readPicture } from "./picture.ts";
 import type { Backing } from "./rank-shades.ts";
 import { saidMetal } from "./said-metal.ts";
 import { isFigure, placeOfSlot } from "./slot-place.ts";
-import { bestFit } from "./term-region.ts";
+import { bestFit, isUnlikeBodies } from "./term-region.ts";
 import { cloth, weighCloth } from "./weigh-cloth.ts";
 
 /** What the page says beside the picture. `text`: title and colour words, in any language. */
@@ -26,6 +26,9 @@ const LEAST_CLOTH = 0.005;
 const SAID = 0.5;
 /** Log odds that a pixel gains when the page names its colour: one can be found by words, not invented. */
 const WORD_ODDS = 1.2;
+
+/** Part of the usual share that jewellery on somebody takes: beads are a fiftieth of what is seen, and less. Our estimate. */
+const SMALL = 0.2;
 
 /** A picture as it was read: its palette, and all colours that contended for its first swatch. */
 export interface View {
@@ -74,8 +77,11 @@ export function readView(
   weighCloth(picture.sketch, terms.length ? wordOdds : null);
   const figure = isFigure(picture.sketch, cloth);
   const place = placeOfSlot(picture.sketch, figure ? hints.slot : null);
-  const shades = findShades(picture, place);
-  const scene = { figure, slot: hints.slot, terms, backing };
+  // Gold and pearls on somebody look like skin, hair and blouses: words cannot find those.
+  const small = figure && hints.slot === "jewellery" && terms.length > 0 && terms.every(isUnlikeBodies);
+  const part = small ? SMALL : 1;
+  const shades = findShades(picture, place, part);
+  const scene = { figure, slot: hints.slot, part, terms, backing };
   const chosen = chooseSwatches(picture.sketch, cloth, shades, scene);
   const mass = chosen ? chosen.colors.reduce((sum, color) => sum + color.mass, 0) : 0;
   if (!chosen || mass < LEAST_CLOTH * picture.count) return unread("Nothing stands out from the background.");

@@ -47,6 +47,14 @@ export const TERM_REGIONS: Readonly<Record<ColorTerm, TermRegion>> = {
   copper: [0.42, 0.72, 0.05, 0.16, 52, 14],
 };
 
+/** Degrees around which skin, hair and metals lie, and how far. Our estimate. */
+const BODIES = 70;
+const AROUND_BODIES = 40;
+
+/** Whether a term names a colour that neither bodies nor metals have, nor what is neutral. */
+export const isUnlikeBodies = (term: ColorTerm): boolean =>
+  TERM_REGIONS[term][2] > 0 && Math.abs(TERM_REGIONS[term][4] - BODIES) > AROUND_BODIES;
+
 /** How fast the fit falls off outside a region: lightness, chroma, degrees at which it is down to 1/e. */
 const SOFT_LIGHTNESS = 0.08;
 const SOFT_CHROMA = 0.015;

@@ -182,6 +182,25 @@ describe("a model", () => {
   });
 });
 
+describe("beads on somebody in white", () => {
+  const TURQUOISE: Paint = [42, 174, 177];
+  const person = [everywhere([224, 224, 226]), ...model([0xd7, 0xbd, 0x96], [60, 42, 30], WHITE, NAVY)];
+  const worn = [...person, box(0.42, 0.3, 0.58, 0.35, TURQUOISE)];
+
+  it("are found where the page names their colour", () => {
+    const { swatches, evidence } = read(worn, { slot: "jewellery", text: "Bead necklace, turquoise" });
+    expect(swatches).toHaveLength(1);
+    expect(apart(swatches[0]?.oklab ?? [0, 0, 0], TURQUOISE)).toBeLessThan(NEAR);
+    expect(evidence).toContain("words");
+  });
+  it("are not invented where there are none, and the answer is unsure", () => {
+    const none = read(person, { slot: "jewellery", text: "Bead necklace, turquoise" });
+    expect(errorOf(none, TURQUOISE)).toBeGreaterThan(20);
+    expect(none.evidence).not.toContain("words");
+    expect(none.confidence).toBeLessThan(0.8);
+  });
+});
+
 describe("words", () => {
   const pair: Layer[] = [
     everywhere(WHITE),
