@@ -21,7 +21,7 @@ const BUTTON_FILE =
   /\/(btn[-_]|button[-_])?(add[-_]?to[-_]?(cart|bag|basket)|(in[-_]den[-_])?warenkorb|buy([-_]?now)?|ajouter([-_]au[-_]panier)?|kaufen|bestellen|comprar)([-_]?(btn|button))?\.(png|gif|jpe?g|svg|webp)/i;
 /** Where shops keep the marks on their buttons, and what turns while something comes. */
 const ICON_FILE =
-  /\/icons?\/|\/(btn|ico)[-_]|[/_-](pre)?load(er|ing)[^/]*\.(gif|svg)|(?<![a-z])(zoom|search|eye|arrow|close|plus|minus|cart|basket|user|check|share|menu)(?![a-z])[^/]*\.svg/i;
+  /\/icons?\/|\/(btn|ico)[-_]|[/_-]((pre)?load(er|ing)|spinner)[^/]*\.(gif|svg)|(?<![a-z])(zoom|search|eye|arrow|close|plus|minus|cart|basket|user|check|share|menu)(?![a-z])[^/]*\.svg/i;
 
 /** What a stretch of page shows that products are made of; `P`: its prices as written, or with their currency. */
 export interface Survey<P extends WrittenPrice = PriceLeaf> {

@@ -11,7 +11,7 @@ import type { Survey } from "../survey.ts";
 import { isAlreadyTaken } from "./already-taken.ts";
 import { leadsNowhere } from "./leads-nowhere.ts";
 import { listAround, namesAGroup } from "./names-a-group.ts";
-import { isAmongNoWares, namesVoucher, offersNoWare } from "./offers-no-ware.ts";
+import { isAmongNoWares, isWare, namesVoucher, offersNoWare } from "./offers-no-ware.ts";
 
 /** Told what was taken for a product and is none, and by the name of which doubt. */
 export type Doubted = (root: Element, doubt: string) => void;
@@ -67,7 +67,11 @@ export const isNoWare: Doubt = ({ product }) => {
   return one !== null && offersNoWare(one);
 };
 const isAVoucher: Doubt = ({ product }) => namesVoucher(product()?.title ?? "");
-const leadsToAGroup: Doubt = ({ product }) => leadsToGroup(product()?.link ?? "");
+/** A ware with its price may lie in the folder of its group. */
+const leadsToAGroup: Doubt = ({ product }) => {
+  const one = product();
+  return one !== null && leadsToGroup(one.link ?? "") && (one.price === null || !isWare(one));
+};
 
 /** Pictures that lead to so many places show several things. */
 const MANY_PLACES = 3;

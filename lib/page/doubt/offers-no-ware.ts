@@ -76,7 +76,7 @@ function withButtons(root: Element): Element {
 }
 
 /** What is put into a basket, lies where products lie, is called a product's tile and has a price or is described as a product is a ware, whatever is said around it. */
-const isWare = ({ root, parts, link, price, evidence }: FoundProduct): boolean =>
+export const isWare = ({ root, parts, link, price, evidence }: FoundProduct): boolean =>
   evidence.includes("structured") ||
   leadsToProduct(link ?? "") ||
   (price !== null && TILE_NAME.test(nameOf(root))) ||

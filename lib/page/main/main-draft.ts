@@ -5,6 +5,7 @@ import { isCrumb } from "../dom/is-crumb.ts";
 import { leadsAway } from "../dom/link.ts";
 import { nameKey } from "../dom/plain-text.ts";
 import { namesVoucher } from "../doubt/offers-no-ware.ts";
+import { isPriceLabel } from "../money/price-label.ts";
 import { PRICE_NAME } from "../money/price-name.ts";
 import type { PriceLeaf } from "../money/written-price.ts";
 import { isStrip } from "../picture/picture-area.ts";
@@ -125,6 +126,7 @@ export function* mainDraft(
   if (namesVoucher(written)) return null;
   const standing = standingOf(heading, page);
   const { name, isName } = readName(written);
+  if (isPriceLabel(name)) return null;
   const tells = isName && !isCrumb(heading) && (!namesPart(written) || isSpelledBy(written, doc));
   const unlisted = context.described.filter((one) => !one.listed);
   const described = unlisted.find((one) => (tells ? sameName(one.name, written) : unlisted.length === 1));

@@ -27,12 +27,17 @@ function leadsElsewhere(heading: Element): boolean {
   return url !== null && URL.parse(url)?.pathname !== heading.ownerDocument.location.pathname;
 }
 
+/** The path of a shop's first page, in one of its languages or countries too. */
+const FIRST_PAGE = /^\/([a-z]{2}([-_][a-z]{2})?\/?)?$/i;
+
 /** Whether a heading names the shop: it says nothing, or has the link to the shop's first page. */
 const namesTheShop = (heading: Element): boolean =>
   !/[\p{L}\p{N}]/u.test(heading.textContent) ||
   [heading.closest("a"), ...(parentOf(heading) ?? heading).querySelectorAll("a")].some(
     (link) =>
-      link?.pathname === "/" && link.host === heading.ownerDocument.location.host && belongsTo(link, heading),
+      FIRST_PAGE.test(link?.pathname ?? "-") &&
+      link?.host === heading.ownerDocument.location.host &&
+      belongsTo(link, heading),
   );
 
 /** What markup calls the name of the product that a page is about. Common practice, no source. */

@@ -129,7 +129,7 @@ function spokenIn(text: string): string {
 
 /** Words of Spanish, and of English, in a page of a shop; so many of the first say that it is written in it. */
 const SPANISH =
-  /\b(el|los|las|del|para|con|tu|más|envío|envios|carrito|comprar|añadir|agregar|precio|inicio)\b/g;
+  /\b(el|los|las|del|para|con|tu|más|envío|envios|carrito|comprar|añadir|agregar|precio|inicio|mujer|hombre|ayuda|contacto|tienda)\b/g;
 const ENGLISH = /\b(the|and|of|for|with|your|to)\b/g;
 const LEAST_SPANISH = 4;
 

@@ -74,7 +74,8 @@ function signedLeaf(node: Node, element: Element, text: string, alone: Tag): Wri
   if (isRestOf(element, text)) return null;
   // Words beside it ("Save", "Was") and raised cents belong to the same tag.
   const beside = tagAround(parentOf(element), text, alone);
-  if (beside?.denied || (!beside && (alone.denied || isDeniedBefore(node, text)))) return null;
+  const isBare = !beside || letters(beside.tag) <= letters(text);
+  if (beside?.denied || (!beside && alone.denied) || (isBare && isDeniedBefore(node, text))) return null;
   // Where other amounts stand beside it, what its own element says of it ("net").
   const inside = beside ?? tagAround(element, text, alone);
   const { tag, amounts } = inside?.denied === false ? inside : { tag: text, amounts: alone.amounts };

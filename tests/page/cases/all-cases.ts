@@ -3,6 +3,7 @@ import { ANNOUNCED_BESIDE } from "./announced-beside.ts";
 import { BESIDE_THE_NAME } from "./beside-the-name.ts";
 import { BLOCKS_UNDER_A_NAME } from "./blocks-under-a-name.ts";
 import { FLAGS_AND_COLUMNS } from "./flags-and-columns.ts";
+import { FOLDERS_AND_SIGNS } from "./folders-and-signs.ts";
 import { FRAMES_AND_MAKERS } from "./frames-and-makers.ts";
 import { IN_PIECES } from "./in-pieces.ts";
 import { LAYERS_AND_SPANS } from "./layers-and-spans.ts";
@@ -107,5 +108,6 @@ export const ALL_CASES: readonly (readonly [subject: string, cases: readonly Pag
   ["amounts and countries", AMOUNTS_AND_COUNTRIES],
   ["lists by hand", LISTS_BY_HAND],
   ["signs behind labels", SIGNS_BEHIND_LABELS],
+  ["folders and signs", FOLDERS_AND_SIGNS],
   ["marks and cards", MARKS_AND_CARDS],
 ];
