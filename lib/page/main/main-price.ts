@@ -8,7 +8,7 @@ import { besideStruck } from "../money/beside-struck.ts";
 import { isStruck } from "../money/is-struck.ts";
 import { readTag } from "../money/price.ts";
 import { settleMoney } from "../money/settle-money.ts";
-import { isAside, isNamedPart } from "../money/what-for.ts";
+import { isAside, isNamedPart, isTaxed } from "../money/what-for.ts";
 import type { PriceLeaf } from "../money/written-price.ts";
 
 /** Whether the address of a page is, by its wording, that of one product or of one thing among others. */
@@ -30,7 +30,9 @@ function largest(prices: readonly PriceLeaf[]): readonly PriceLeaf[] {
     Number.parseFloat(element.ownerDocument.defaultView?.getComputedStyle(element).fontSize ?? "") || 0;
   const sizes = new Map(prices.map((price) => [price, sizeOf(price)]));
   const most = Math.max(...sizes.values());
-  return prices.filter((price) => (sizes.get(price) ?? 0) >= LARGE * most);
+  return prices.filter(
+    (price) => (sizes.get(price) ?? 0) >= LARGE * most || price.amounts.some((amount) => isTaxed(amount)),
+  );
 }
 
 const isPlain = (price: PriceLeaf): boolean =>

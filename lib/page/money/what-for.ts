@@ -16,6 +16,10 @@ const PART =
 const UNTAXED =
   /(\bex\.? (vat|gst|btw|moms|tax)|\bexcl[a-zà-ž.]*( [a-zà-ž]+)?|netto|hors taxes?|\bht|ohne mwst\.?|sin iva|bez (vat|dph|pdv)|fără tva|без ндс|без пдв|senza iva|kdv hariç|未税|税抜):? ?$/;
 
+/** What says before an amount that the tax is in it. */
+const TAXED =
+  /税込|含税|含稅|\b(incl(\.|usive)?( of)?|with) (vat|gst|tax(es)?)\b|\binkl\.? (mwst|moms)|iva incl|\bttc\b|с ндс|s dph|z vat/;
+
 /** What an amount is for that buys one piece, where a pack may be on sale. */
 const PIECE =
   /(\/|per|pro|par|por|al|alla|à la|za) ?(pz|pezzo|pcs?|piece|pièce|pieza|peça|ud|unidad\w*|un|unit|stk|stück|stuk|st|szt|sztukę|ks|kus|db|adet|pa(?:ir|ar|ire|io)|шт|個|枚|点|件|개|قطعة)(?![a-zà-ž])|\b(cad|cadauno|each|ea)\b\.?\)/;
@@ -51,6 +55,9 @@ export function isAside(amount: Amount): boolean {
     (last && ASIDE.test(behind))
   );
 }
+
+/** Whether they say that the tax is in it. */
+export const isTaxed = (amount: Amount): boolean => TAXED.test(around(amount).before);
 
 /** Whether they say that it buys one piece. */
 export function isForOnePiece(amount: Amount): boolean {

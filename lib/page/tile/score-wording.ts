@@ -33,7 +33,7 @@ const LABEL = /^[^:：]{1,24}[:：]$/;
 
 /** What is said of the tax in a price. */
 const TAX =
-  /^\(?(((inkl?|incl|zzgl|excl|exkl|plus|hors|sin|con|bez)[. ].{0,14})?(mwst|ust|vat|gst|taxes?|tva|iva|btw|moms|dph)|ttc|ht)\.?\)?$/i;
+  /^\(?(((inkl?|incl|zzgl|excl|exkl|plus|hors|sin|con|bez)[. ].{0,14})?(mwst|ust|vat|gst|taxes?|tva|iva|btw|moms|dph)|ttc|ht|税込み?|税抜き?|[含未]税)\.?\)?$/i;
 
 /** What it counts that a label says so. */
 export const CALLED = 2;

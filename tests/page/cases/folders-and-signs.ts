@@ -68,4 +68,20 @@ export const FOLDERS_AND_SIGNS: readonly PageCase[] = [
       "Sandalia Roja | 10990 | ARS | ar-2",
     ),
   },
+  {
+    name: "prices with the tax in brackets behind larger ones without",
+    lang: "ja",
+    url: "https://towels.localhost/item/118",
+    head: `${GRID}<style>.p{font-size:28px}</style>`,
+    body: `<div>${BIG("nuno")}</div><h1>今治織タオル ネイビー</h1><div><p class="p">698<span>円</span></p><p>(税込 767円)</p></div><button>かごに追加</button><h2>関連商品</h2><div class="g">${each(["ふんわりタオル グレー", "陶器マグカップ", "木の器"], (name, i) => `<div><a href="/item/${i}">${picture(`ware-${i}`)}</a><p><a href="/item/${i}">${name}</a></p><div><p>${i + 1}00<span>円</span></p></div><p>(税込 ${i + 1}${i + 1}0円)</p></div>`)}</div>`,
+    kind: "product",
+    products: [
+      expectedMain("今治織タオル ネイビー | 767 | JPY | nuno"),
+      ...expected(
+        "ふんわりタオル グレー | 110 | JPY | ware-0",
+        "陶器マグカップ | 220 | JPY | ware-1",
+        "木の器 | 330 | JPY | ware-2",
+      ),
+    ],
+  },
 ];
