@@ -16,11 +16,11 @@ import { relatedTiles } from "./tile/related.ts";
 import { withoutHiddenCards } from "./tile/without-hidden-cards.ts";
 import { withoutRepeats } from "./tile/without-repeats.ts";
 
-/** Gives bare amounts the currency that all others of a page's products have, or where none has any all other amounts: the sum of a basket. */
+/** Gives bare amounts the one currency that a page's products have; where they have none, that of its other amounts, as the sum of a basket. */
 function inOneCurrency(products: readonly FoundProduct[], { prices }: Survey): readonly FoundProduct[] {
   const own = products.flatMap(({ price }) => price?.currency ?? []);
-  const all = prices.flatMap(({ amounts }) => amounts.flatMap(({ currency }) => currency ?? []));
-  const [currency, ...more] = new Set(own.length > 0 ? own : all);
+  const others = () => prices.flatMap(({ amounts }) => amounts.flatMap(({ currency }) => currency ?? []));
+  const [currency, ...more] = new Set(own.length > 0 ? own : others());
   if (!currency || more.length > 0) return products;
   return products.map((one) => (one.price ? { ...one, price: { ...one.price, currency } } : one));
 }
